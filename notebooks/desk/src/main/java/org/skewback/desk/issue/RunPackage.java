@@ -1,0 +1,20 @@
+package org.skewback.desk.issue;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A package whose notebooks have all run from clean, ready to be rendered.
+ *
+ * @param info what the package says of itself
+ * @param documents the notebooks as run, in reading order
+ * @param environment versions of what they ran on, by name, in the order to print
+ */
+public record RunPackage(
+        PackageInfo info, List<RunDocument> documents, Map<String, String> environment) {
+
+    /** Keeps a copy of the list. */
+    public RunPackage {
+        documents = List.copyOf(documents);
+    }
+}
