@@ -1,0 +1,272 @@
+package org.skewback.quantity;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A graph laid flat: nodes in an order in which operands come first, for writing and reading.
+ *
+ * @param nodes the nodes
+ * @param calls the calls of routines, shared by the nodes that are their outputs
+ */
+public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
+
+    /** Keeps copies of the lists. */
+    public FlatGraph {
+        nodes = List.copyOf(nodes);
+        calls = List.copyOf(calls);
+    }
+
+    /** Positions of quantities in a graph that was laid flat. */
+    public static final class Positions {
+        private final FlatGraph graph;
+        private final IdentityHashMap<Quantity, Integer> positions;
+
+        private Positions(FlatGraph graph, IdentityHashMap<Quantity, Integer> positions) {
+            this.graph = graph;
+            this.positions = positions;
+        }
+
+        /**
+         * Gives the graph.
+         *
+         * @return the flat graph
+         */
+        public FlatGraph graph() {
+            return graph;
+        }
+
+        /**
+         * Gives the position of a quantity.
+         *
+         * @param quantity one that the roots reach
+         * @return its position from 0
+         * @throws IllegalArgumentException when the roots do not reach it
+         */
+        public int of(Quantity quantity) {
+            Integer position = positions.get(quantity);
+            if (position == null) {
+                throw new IllegalArgumentException(quantity.brief() + " is not in this graph");
+            }
+            return position;
+        }
+    }
+
+    /**
+     * Lays flat everything that some quantities reach.
+     *
+     * @param roots the quantities
+     * @return the flat graph and where each quantity stands in it
+     */
+    public static Positions lay(Collection<Quantity> roots) {
+        IdentityHashMap<Quantity, Integer> positions = new IdentityHashMap<>();
+        IdentityHashMap<RoutineCall, Integer> callPositions = new IdentityHashMap<>();
+        List<FlatNode> nodes = new ArrayList<>();
+        List<FlatCall> calls = new ArrayList<>();
+        for (Quantity node : Graph.ordered(roots)) {
+            List<Integer> arguments = positions(node.operands(), positions);
+            int call = -1;
+            if (node.detail() instanceof RoutineOutput output) {
+                call =
+                        callPositions.computeIfAbsent(
+                                output.call(),
+                                fresh -> {
+                                    calls.add(flat(fresh, positions));
+                                    return calls.size() - 1;
+                                });
+                arguments = List.of();
+            }
+            positions.put(node, nodes.size());
+            nodes.add(flat(node, arguments, call));
+        }
+        return new Positions(new FlatGraph(nodes, calls), positions);
+    }
+
+    /**
+     * Builds the graph again, with the values as they were.
+     *
+     * @return the quantity of each node, in order
+     * @throws IllegalArgumentException when an argument does not come before its node, or a node
+     *     says something that cannot be
+     */
+    public List<Quantity> restore() {
+        List<Quantity> restored = new ArrayList<>();
+        Map<Integer, RoutineCall> restoredCalls = new LinkedHashMap<>();
+        for (FlatNode node : nodes) {
+            List<Quantity> arguments = pick(node.arguments(), restored);
+            RoutineCall call = null;
+            if (node.call() >= 0) {
+                call = restoredCalls.get(node.call());
+                if (call == null) {
+                    call = restore(calls.get(node.call()), restored);
+                    restoredCalls.put(node.call(), call);
+                }
+            }
+            restored.add(restore(node, arguments, call));
+        }
+        return List.copyOf(restored);
+    }
+
+    private static FlatNode flat(Quantity node, List<Integer> arguments, int call) {
+        Unit unit = node.chosenUnit();
+        return new FlatNode(
+                node.operation().published(),
+                arguments,
+                node.si(),
+                node.dimension().powers().stream().map(Rational::toString).toList(),
+                unit == null ? null : unit.symbol(),
+                node.symbol(),
+                node.note(),
+                node.source(),
+                detail(node.detail()),
+                call);
+    }
+
+    private static String detail(@Nullable Object detail) {
+        if (detail instanceof Rational exponent) {
+            return exponent.toString();
+        } else if (detail instanceof Guard guard) {
+            return guard.condition().relation().sign() + (guard.held() ? " held" : " did not hold");
+        } else if (detail instanceof RoutineOutput output) {
+            return output.index() < 0
+                    ? output.component()
+                    : output.component() + "[" + output.index() + "]";
+        }
+        return "";
+    }
+
+    private static FlatCall flat(RoutineCall call, IdentityHashMap<Quantity, Integer> positions) {
+        Map<String, Object> components = new LinkedHashMap<>();
+        call.components()
+                .forEach(
+                        (name, value) -> {
+                            if (value instanceof List<?> list) {
+                                components.put(name, list.stream().map(Object::toString).toList());
+                            } else if (value instanceof Routines.Position) {
+                                components.put(name, value.toString());
+                            } else {
+                                components.put(name, value);
+                            }
+                        });
+        return new FlatCall(
+                call.name(), call.edition(), positions(call.inputs(), positions), components);
+    }
+
+    private static List<Integer> positions(
+            List<Quantity> quantities, IdentityHashMap<Quantity, Integer> positions) {
+        List<Integer> found = new ArrayList<>();
+        for (Quantity quantity : quantities) {
+            Integer position = positions.get(quantity);
+            if (position == null) {
+                throw new IllegalStateException("an operand is laid before what it gave");
+            }
+            found.add(position);
+        }
+        return found;
+    }
+
+    private static List<Quantity> pick(List<Integer> positions, List<Quantity> restored) {
+        List<Quantity> picked = new ArrayList<>();
+        for (int position : positions) {
+            if (position < 0 || position >= restored.size()) {
+                throw new IllegalArgumentException(
+                        "node "
+                                + restored.size()
+                                + " refers to node "
+                                + position
+                                + "; allowed are earlier nodes");
+            }
+            picked.add(restored.get(position));
+        }
+        return picked;
+    }
+
+    private static RoutineCall restore(FlatCall call, List<Quantity> restored) {
+        return new RoutineCall(
+                call.name(), call.edition(), pick(call.inputs(), restored), call.components());
+    }
+
+    private static Quantity restore(
+            FlatNode node, List<Quantity> arguments, @Nullable RoutineCall call) {
+        Operation operation = Operation.ofPublished(node.operation());
+        String unitText = node.unit();
+        Unit unit = unitText == null ? null : Unit.of(unitText);
+        Dimension dimension = Dimension.ofPowers(node.dimension());
+        if (unit != null && !unit.dimension().equals(dimension)) {
+            throw new IllegalArgumentException(
+                    "a node of " + dimension.inWords() + " cannot show the unit " + unitText);
+        }
+        int wanted =
+                switch (operation) {
+                    case VALUE, GIVEN, ROUTINE -> 0;
+                    case ADD, SUBTRACT, MULTIPLY, DIVIDE, MIN, MAX -> 2;
+                    case CHOOSE -> 3;
+                    case SUM -> Math.max(1, arguments.size());
+                    default -> 1;
+                };
+        if (arguments.size() != wanted) {
+            throw new IllegalArgumentException(
+                    "operation "
+                            + node.operation()
+                            + " has "
+                            + arguments.size()
+                            + " arguments; allowed: "
+                            + wanted);
+        }
+        boolean listed = operation == Operation.SUM;
+        return Quantity.node(
+                node.value(),
+                dimension.packed(),
+                operation,
+                arguments.isEmpty() || listed ? null : arguments.get(0),
+                wanted == 2 && !listed ? arguments.get(1) : null,
+                detail(operation, node, arguments, call),
+                unit);
+    }
+
+    private static @Nullable Object detail(
+            Operation operation,
+            FlatNode node,
+            List<Quantity> arguments,
+            @Nullable RoutineCall call) {
+        return switch (operation) {
+            case GIVEN, NAMED ->
+                    new Label(String.valueOf(node.symbol()), node.note(), node.source(), null);
+            case POWER -> Rational.parse(node.detail());
+            case SUM -> arguments;
+            case CHOOSE -> guard(node.detail(), arguments);
+            case ROUTINE -> output(node.detail(), call);
+            default -> null;
+        };
+    }
+
+    private static Guard guard(String detail, List<Quantity> arguments) {
+        for (Relation relation : Relation.values()) {
+            if (detail.startsWith(relation.sign() + " ")) {
+                return new Guard(
+                        new Condition(arguments.get(1), relation, arguments.get(2)),
+                        detail.endsWith(" held"));
+            }
+        }
+        throw new IllegalArgumentException("\"" + detail + "\" is no outcome of a choice");
+    }
+
+    private static RoutineOutput output(String detail, @Nullable RoutineCall call) {
+        if (call == null) {
+            throw new IllegalArgumentException("a routine's result \"" + detail + "\" has no call");
+        }
+        int bracket = detail.indexOf('[');
+        if (bracket < 0) {
+            return new RoutineOutput(call, detail, -1);
+        }
+        return new RoutineOutput(
+                call,
+                detail.substring(0, bracket),
+                Integer.parseInt(detail.substring(bracket + 1, detail.length() - 1)));
+    }
+}
