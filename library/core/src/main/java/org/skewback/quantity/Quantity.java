@@ -1,5 +1,7 @@
 package org.skewback.quantity;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -737,22 +739,12 @@ public final class Quantity implements Displayable {
     }
 
     /**
-     * Tells whether somebody owns this named quantity.
+     * Gives the owner who named this quantity.
      *
-     * @param owner a sheet or whoever else keeps quantities
-     * @return whether the quantity was named by that owner
+     * @return a sheet or whoever else keeps it, or null
      */
-    public boolean isOwnedBy(Object owner) {
-        return detail instanceof Label label && label.owner() == owner;
-    }
-
-    /**
-     * Tells whether any owner named this quantity.
-     *
-     * @return whether it has an owner
-     */
-    public boolean isOwned() {
-        return detail instanceof Label label && label.owner() != null;
+    public @Nullable Object owner() {
+        return detail instanceof Label label ? label.owner() : null;
     }
 
     /**
@@ -847,17 +839,12 @@ public final class Quantity implements Displayable {
     }
 
     private ArithmeticException notFinite() {
-        StringBuilder message = new StringBuilder("no finite result: ");
-        message.append(operation.published()).append(" of ");
-        String separator = "";
-        for (Quantity operand : operands()) {
-            message.append(separator).append(operand.brief());
-            separator = " and ";
-        }
-        if (operation == Operation.DIVIDE && second != null && second.value == 0) {
-            message.append(" (division by zero)");
-        }
-        return new ArithmeticException(message.toString());
+        String operands = operands().stream().map(Quantity::brief).collect(joining(" and "));
+        String why =
+                operation == Operation.DIVIDE && second != null && second.value == 0
+                        ? "division by zero: "
+                        : "no finite result of " + operation.published() + ": ";
+        return new ArithmeticException(why + operands);
     }
 
     void requireSameDimension(Quantity other, String verb, String joint) {

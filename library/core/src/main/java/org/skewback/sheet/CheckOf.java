@@ -1,0 +1,44 @@
+package org.skewback.sheet;
+
+import java.util.function.Consumer;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Relation;
+
+/** A check half said: what is checked, before what it is checked against. */
+public final class CheckOf {
+
+    private final String title;
+    private final Quantity demand;
+    private final Consumer<Check> register;
+
+    CheckOf(String title, Quantity demand, Consumer<Check> register) {
+        this.title = title;
+        this.demand = demand;
+        this.register = register;
+    }
+
+    /**
+     * Requires the quantity to be at most a limit.
+     *
+     * @param capacity the limit, of the same dimension
+     * @return the check, which the sheet now has
+     */
+    public Check atMost(Quantity capacity) {
+        return registered(new Check(title, demand, Relation.AT_MOST, capacity));
+    }
+
+    /**
+     * Requires the quantity to be at least a limit.
+     *
+     * @param required the limit, of the same dimension
+     * @return the check, which the sheet now has
+     */
+    public Check atLeast(Quantity required) {
+        return registered(new Check(title, demand, Relation.AT_LEAST, required));
+    }
+
+    private Check registered(Check check) {
+        register.accept(check);
+        return check;
+    }
+}

@@ -1,0 +1,99 @@
+package org.skewback.sheet;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.Numerals;
+import org.skewback.quantity.Quantity;
+
+/**
+ * One column of a table: quantities in one unit, or texts.
+ *
+ * @param heading heading in words, perhaps with the symbol; without the unit
+ * @param unit unit of every value; empty for texts and plain numbers
+ * @param values the quantities; empty in a column of texts
+ * @param texts what stands in each row
+ */
+public record Column(String heading, String unit, List<Quantity> values, List<String> texts) {
+
+    private static final int SIGNIFICANT = 4;
+    private static final int MOST_DECIMALS = 6;
+
+    /** Keeps copies of the lists. */
+    public Column {
+        values = List.copyOf(values);
+        texts = List.copyOf(texts);
+    }
+
+    /**
+     * Makes a column of quantities, all with the same count of decimals: four significant digits
+     * for the largest.
+     *
+     * @param heading heading in words, without the unit
+     * @param unit unit to show, of the dimension of every value
+     * @param values the quantities
+     * @return the column
+     */
+    public static Column of(String heading, String unit, List<Quantity> values) {
+        double largest = values.stream().mapToDouble(q -> Math.abs(q.in(unit))).max().orElse(0);
+        int before = largest < 1 ? 1 : (int) StrictMath.floor(StrictMath.log10(largest)) + 1;
+        int decimals = Math.max(0, Math.min(MOST_DECIMALS, SIGNIFICANT - before));
+        boolean whole = values.stream().allMatch(q -> q.in(unit) == Math.rint(q.in(unit)));
+        return of(heading, unit, values, whole ? 0 : decimals);
+    }
+
+    /**
+     * Makes a column of quantities with a count of decimals.
+     *
+     * @param heading heading in words, without the unit
+     * @param unit unit to show, of the dimension of every value
+     * @param values the quantities
+     * @param decimals digits after the point, from 0
+     * @return the column
+     */
+    public static Column of(String heading, String unit, List<Quantity> values, int decimals) {
+        return new Column(
+                heading,
+                unit,
+                values,
+                values.stream().map(q -> Numerals.fixed(q.in(unit), decimals)).toList());
+    }
+
+    /**
+     * Makes a column of texts.
+     *
+     * @param heading heading in words
+     * @param texts what stands in each row
+     * @return the column
+     */
+    public static Column texts(String heading, List<String> texts) {
+        return new Column(heading, "", List.of(), texts);
+    }
+
+    /**
+     * Tells whether the column holds numbers, which stand to the right.
+     *
+     * @return whether it has quantities
+     */
+    public boolean isNumeric() {
+        return !values.isEmpty();
+    }
+
+    /**
+     * Gives the heading with its unit.
+     *
+     * @return such as {@code thrust [kN]}
+     */
+    public String fullHeading() {
+        return unit.isEmpty() ? heading : heading + " [" + unit + "]";
+    }
+
+    /**
+     * Gives the quantity of a row.
+     *
+     * @param row row from 0
+     * @return the quantity, or null in a column of texts
+     */
+    public @Nullable Quantity value(int row) {
+        return values.isEmpty() ? null : values.get(row);
+    }
+}

@@ -1,0 +1,123 @@
+package org.skewback.sheet;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.skewback.quantity.Numerals;
+import org.skewback.quantity.Quantity;
+
+/** Writes parts of a sheet as Markdown with LaTeX mathematics, for notebooks. */
+final class MarkdownSheet {
+
+    private MarkdownSheet() {}
+
+    static String write(Part part) {
+        List<String> paragraphs = new ArrayList<>();
+        for (Entry entry : part.entries()) {
+            String mark =
+                    PlainSheet.isStaleValue(entry) ? "\n\n**Stale: run this cell again.**" : "";
+            paragraphs.add(block(entry) + mark);
+        }
+        SheetRecord closing = part.closing();
+        if (closing != null) {
+            paragraphs.add(escape(Summary.ofChecks(closing)));
+            paragraphs.add(escape(Summary.ofNumbersWithoutSource(closing)));
+        }
+        return String.join("\n\n", paragraphs);
+    }
+
+    private static String block(Entry entry) {
+        Block block = entry.block();
+        if (block instanceof Block.Purpose purpose) {
+            return "**Purpose.** " + escape(purpose.text());
+        } else if (block instanceof Block.Assumption assumption) {
+            return "**Assumed.** " + escape(assumption.text());
+        } else if (block instanceof Block.Given given) {
+            Quantity q = given.quantity();
+            return "$"
+                    + q.worked().latex()
+                    + "$ — "
+                    + escape(q.note())
+                    + " *("
+                    + escape(String.valueOf(q.source()))
+                    + ")*";
+        } else if (block instanceof Block.Series series) {
+            return "**"
+                    + escape(series.symbol())
+                    + "** = "
+                    + series.values().stream()
+                            .map(Numerals::of)
+                            .collect(Collectors.joining(", ", "(", ") "))
+                    + escape(series.values().get(0).unit().symbol())
+                    + " — "
+                    + escape(series.note())
+                    + " *("
+                    + escape(series.source().toString())
+                    + ")*";
+        } else if (block instanceof Block.Step step) {
+            return escape(step.quantity().note())
+                    + "\n\n$$"
+                    + step.quantity().worked().latex()
+                    + "$$";
+        } else if (block instanceof Block.Tabulated tabulated) {
+            return table(tabulated.table());
+        } else if (block instanceof Block.Drawn drawn) {
+            return figure(drawn);
+        } else if (block instanceof Block.Checked checked) {
+            return "**"
+                    + entry.verdict().inWords().toUpperCase(Locale.ROOT)
+                    + "** — "
+                    + escape(checked.check().title())
+                    + ": "
+                    + escape(Summary.comparison(checked.check()));
+        } else if (block instanceof Block.Caution caution) {
+            return "> **Caution.** " + escape(caution.text()).replace("\n", "\n> ");
+        } else {
+            return "**Conclusion.** " + escape(((Block.Conclusion) block).text());
+        }
+    }
+
+    private static String figure(Block.Drawn drawn) {
+        String data =
+                Base64.getEncoder().encodeToString(drawn.svg().getBytes(StandardCharsets.UTF_8));
+        return "!["
+                + escape(drawn.description())
+                + "](data:image/svg+xml;base64,"
+                + data
+                + ")\n\n*"
+                + escape(drawn.title())
+                + "*";
+    }
+
+    private static String table(Table table) {
+        StringBuilder text = new StringBuilder("**" + escape(table.title()) + "**\n\n");
+        text.append(
+                table.columns().stream()
+                        .map(column -> escape(column.fullHeading()))
+                        .collect(Collectors.joining(" | ", "| ", " |\n")));
+        text.append(
+                table.columns().stream()
+                        .map(column -> column.isNumeric() ? "---:" : ":---")
+                        .collect(Collectors.joining(" | ", "| ", " |\n")));
+        for (int row = 0; row < table.rows(); row++) {
+            int at = row;
+            text.append(
+                    table.columns().stream()
+                            .map(column -> escape(column.texts().get(at)))
+                            .collect(Collectors.joining(" | ", "| ", " |\n")));
+        }
+        return text.toString();
+    }
+
+    /** What an author wrote is text: no markup, no mathematics and no HTML may come of it. */
+    static String escape(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replaceAll("([\\\\`*_{}\\[\\]#|~])", "\\\\$1")
+                .replace("$", "&#36;");
+    }
+}

@@ -1,0 +1,166 @@
+package org.skewback.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.skewback.quantity.FlatCall;
+import org.skewback.quantity.FlatGraph;
+import org.skewback.quantity.FlatNode;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Relation;
+import org.skewback.quantity.Source;
+
+/** Reads records back; runs nothing and trusts nothing. */
+public final class RecordReader {
+
+    private final List<Quantity> nodes;
+
+    private RecordReader(List<Quantity> nodes) {
+        this.nodes = nodes;
+    }
+
+    /**
+     * Reads a record.
+     *
+     * @param json what {@link RecordWriter#write} wrote
+     * @return the record, with its quantities and the graph behind them
+     * @throws IllegalArgumentException when the text is no record, or of a newer edition; says where
+     */
+    public static SheetRecord read(String json) {
+        Json record = Json.object(json, "the record");
+        if (!record.text("format").equals(RecordWriter.FORMAT)) {
+            throw new IllegalArgumentException(
+                    "the record's format is \""
+                            + record.text("format")
+                            + "\"; allowed: \""
+                            + RecordWriter.FORMAT
+                            + "\"");
+        }
+        if (record.whole("edition") != RecordWriter.EDITION) {
+            throw new IllegalArgumentException(
+                    "the record is of edition "
+                            + record.whole("edition")
+                            + "; this library reads edition "
+                            + RecordWriter.EDITION);
+        }
+        FlatGraph graph =
+                new FlatGraph(
+                        record.objects("nodes").stream().map(RecordReader::node).toList(),
+                        record.objects("calls").stream().map(RecordReader::call).toList());
+        RecordReader reader = new RecordReader(graph.restore());
+        return new SheetRecord(
+                record.text("number"),
+                record.text("title"),
+                record.text("library"),
+                record.objects("entries").stream().map(reader::entry).toList());
+    }
+
+    private Entry entry(Json json) {
+        return new Entry(
+                json.text("id"), json.textOrNull("cell"), block(json), json.truth("stale"));
+    }
+
+    private Block block(Json json) {
+        String kind = json.text("kind");
+        return switch (kind) {
+            case "purpose" -> new Block.Purpose(json.text("text"));
+            case "assumption" -> new Block.Assumption(json.text("text"));
+            case "caution" -> new Block.Caution(json.text("text"));
+            case "conclusion" -> new Block.Conclusion(json.text("text"));
+            case "given" -> new Block.Given(quantity(json, "node"));
+            case "step" -> new Block.Step(quantity(json, "node"));
+            case "series" ->
+                    new Block.Series(
+                            json.text("symbol"),
+                            json.text("note"),
+                            source(json.object("source")),
+                            quantities(json));
+            case "table" ->
+                    new Block.Tabulated(
+                            new Table(
+                                    json.text("title"),
+                                    json.objects("columns").stream().map(this::column).toList()));
+            case "figure" ->
+                    new Block.Drawn(json.text("title"), json.text("description"), json.text("svg"));
+            case "check" ->
+                    new Block.Checked(
+                            new Check(
+                                    json.text("title"),
+                                    quantity(json, "demand"),
+                                    relation(json.text("relation")),
+                                    quantity(json, "capacity")));
+            default ->
+                    throw new IllegalArgumentException(
+                            "the record has a block of kind \"" + kind + "\", which is not known");
+        };
+    }
+
+    private Column column(Json json) {
+        return new Column(
+                json.text("heading"), json.text("unit"), quantities(json), json.texts("texts"));
+    }
+
+    private Quantity quantity(Json json, String name) {
+        return quantity(json.whole(name));
+    }
+
+    private List<Quantity> quantities(Json json) {
+        List<Quantity> quantities = new ArrayList<>();
+        for (int position : json.wholes("nodes")) {
+            quantities.add(quantity(position));
+        }
+        return quantities;
+    }
+
+    private Quantity quantity(int position) {
+        if (position < 0 || position >= nodes.size()) {
+            throw new IllegalArgumentException(
+                    "the record refers to node " + position + " of " + nodes.size());
+        }
+        return nodes.get(position);
+    }
+
+    private static FlatNode node(Json json) {
+        return new FlatNode(
+                json.text("operation"),
+                json.has("arguments") ? json.wholes("arguments") : List.of(),
+                json.number("value"),
+                json.texts("dimension"),
+                json.textOrNull("unit"),
+                json.textOrNull("symbol"),
+                json.has("note") ? json.text("note") : "",
+                json.has("source") ? source(json.object("source")) : null,
+                json.has("detail") ? json.text("detail") : "",
+                json.has("call") ? json.whole("call") : -1);
+    }
+
+    private static FlatCall call(Json json) {
+        return new FlatCall(
+                json.text("name"),
+                json.whole("edition"),
+                json.wholes("inputs"),
+                json.object("components").fields());
+    }
+
+    private static Source source(Json json) {
+        String kind = json.text("kind");
+        try {
+            return new Source(
+                    Source.Kind.valueOf(kind.toUpperCase(Locale.ROOT).replace(' ', '_')),
+                    json.text("reference"),
+                    json.text("place"));
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(
+                    "the record has a source of kind \"" + kind + "\"", e);
+        }
+    }
+
+    private static Relation relation(String sign) {
+        for (Relation relation : Relation.values()) {
+            if (relation.sign().equals(sign)) {
+                return relation;
+            }
+        }
+        throw new IllegalArgumentException("the record has a check with the sign \"" + sign + "\"");
+    }
+}

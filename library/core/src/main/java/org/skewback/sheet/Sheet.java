@@ -1,0 +1,412 @@
+package org.skewback.sheet;
+
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.skewback.display.CellAware;
+import org.skewback.display.Displayable;
+import org.skewback.quantity.Graph;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Source;
+
+/**
+ * A calculation sheet being written: purpose, givens with sources, assumptions, steps, tables,
+ * figures, checks, cautions and a conclusion.
+ *
+ * <p>A sheet is the one live, changing object of the library, and belongs to one thread. What it
+ * holds at a moment is its {@link #record()}, which is immutable.
+ *
+ * <p>Where the notebook kernel tells which cell runs, rerunning a cell replaces what the cell said
+ * before; whatever rested on it and was not worked out again is stale until it is. Elsewhere a
+ * symbol said again replaces the earlier one.
+ *
+ * <pre>{@code
+ * Sheet sheet = Sheet.numbered("06", "Form of the rib");
+ * Quantity L = sheet.given("L", 336, "m", "span between springings", Source.drawing("OG-201", "B"));
+ * Quantity f = sheet.given("f", 72, "m", "rise of the rib axis", Source.drawing("OG-201", "B"));
+ * Quantity n = sheet.step("n", f.over(L), "", "rise-to-span ratio");
+ * sheet.latest();                                  // shows what this cell added
+ * }</pre>
+ */
+public final class Sheet implements CellAware, Displayable {
+
+    private final String number;
+    private final String title;
+    private final List<Said> said = new ArrayList<>();
+    private final Map<String, Quantity> current = new LinkedHashMap<>();
+    private @Nullable String cell;
+    private int insertAt;
+    private int ids;
+    private int shown;
+
+    private Sheet(String number, String title) {
+        if (title.isBlank()) {
+            throw new IllegalArgumentException("the sheet's title is blank");
+        }
+        this.number = number;
+        this.title = title;
+    }
+
+    /**
+     * Starts a sheet without a number.
+     *
+     * @param title its title
+     * @return an empty sheet
+     * @throws IllegalArgumentException when the title is blank
+     */
+    public static Sheet titled(String title) {
+        return new Sheet("", title);
+    }
+
+    /**
+     * Starts a sheet of a package.
+     *
+     * @param number its number, such as {@code 06}, by which other sheets take from it
+     * @param title its title
+     * @return an empty sheet
+     * @throws IllegalArgumentException when the number or the title is blank
+     */
+    public static Sheet numbered(String number, String title) {
+        if (number.isBlank()) {
+            throw new IllegalArgumentException("the number of sheet \"" + title + "\" is blank");
+        }
+        return new Sheet(number, title);
+    }
+
+    /**
+     * Says what the sheet is for.
+     *
+     * @param text in words
+     */
+    public void purpose(String text) {
+        add(new Block.Purpose(text));
+    }
+
+    /**
+     * Says what is taken to be so.
+     *
+     * @param text in words
+     */
+    public void assume(String text) {
+        add(new Block.Assumption(text));
+    }
+
+    /**
+     * Says what can hurt someone or mislead.
+     *
+     * @param text in words
+     */
+    public void caution(String text) {
+        add(new Block.Caution(text));
+    }
+
+    /**
+     * Takes a number from elsewhere, with its source.
+     *
+     * @param symbol such as {@code L}; no other quantity of the sheet may have it
+     * @param value finite value in that unit
+     * @param unit such as {@code m}; empty for plain numbers
+     * @param note what it is, in words
+     * @param source where it came from
+     * @return the named quantity
+     * @throws IllegalArgumentException when the symbol is taken, the unit not known, or the value
+     *     not finite
+     */
+    public Quantity given(String symbol, double value, String unit, String note, Source source) {
+        return register(Quantity.given(symbol, value, unit, note, source, this), true);
+    }
+
+    /**
+     * Takes a row of numbers from elsewhere, with their common source.
+     *
+     * @param symbol symbol without an index; the quantities are called symbol_1, symbol_2, …
+     * @param values at least one finite value in that unit
+     * @param unit unit of every value
+     * @param note what they are, in words
+     * @param source where they came from
+     * @return the named quantities, in order
+     * @throws IllegalArgumentException when there is no value, a symbol is taken, the unit not known,
+     *     or a value not finite
+     */
+    public List<Quantity> series(
+            String symbol, double[] values, String unit, String note, Source source) {
+        if (values.length == 0) {
+            throw new IllegalArgumentException("the series " + symbol + " has no values");
+        }
+        List<Quantity> quantities = new ArrayList<>();
+        for (int i = 0; i < values.length; i++) {
+            String indexed = symbol + (symbol.contains("_") ? "," : "_") + (i + 1);
+            quantities.add(
+                    register(Quantity.given(indexed, values[i], unit, note, source, this), false));
+        }
+        add(new Block.Series(symbol, note, source, quantities));
+        return List.copyOf(quantities);
+    }
+
+    /**
+     * Takes a result of another sheet of the package, from the record of its last run.
+     *
+     * <p>Records are looked for in the folder that the environment variable {@code
+     * SKEWBACK_RECORDS} names, which the desk sets when it issues a package.
+     *
+     * @param number number of the other sheet
+     * @param symbol symbol of the quantity there
+     * @return the quantity, a given of this sheet
+     * @throws IllegalArgumentException when there is no such record or symbol, or it is stale there
+     */
+    public Quantity take(String number, String symbol) {
+        return take(RecordShelf.ofEnvironment(), number, symbol);
+    }
+
+    Quantity take(RecordShelf shelf, String number, String symbol) {
+        RecordShelf.Kept kept = shelf.find(number);
+        Quantity there = kept.quantity(symbol);
+        Source source = Source.sheet(number, symbol + ", record " + kept.digest().substring(0, 12));
+        String unit = there.unit().symbol();
+        return register(
+                Quantity.given(symbol, there.in(unit), unit, there.note(), source, this), true);
+    }
+
+    /**
+     * Puts a name, a unit and a note on something worked out, and shows how.
+     *
+     * @param symbol such as {@code H}; no other quantity of the sheet may have it
+     * @param result the quantity worked out
+     * @param unit unit to show, of its dimension; empty for plain numbers
+     * @param note what it is, in words
+     * @return the named quantity, to go on with
+     * @throws IllegalArgumentException when the symbol is taken, the unit has another dimension, or
+     *     the result rests on a quantity of an earlier run of this sheet
+     */
+    public Quantity step(String symbol, Quantity result, String unit, String note) {
+        refuseForeign(result);
+        Quantity named = result.named(symbol, unit, note, this);
+        claim(named);
+        add(new Block.Step(named));
+        return named;
+    }
+
+    /**
+     * Starts a check.
+     *
+     * @param title what is required, in words
+     * @param demand the quantity that must meet the requirement
+     * @return the check, to be finished with {@code atMost} or {@code atLeast}
+     */
+    public CheckOf check(String title, Quantity demand) {
+        refuseForeign(demand);
+        return new CheckOf(
+                title,
+                demand,
+                check -> {
+                    refuseForeign(check.capacity());
+                    add(new Block.Checked(check));
+                });
+    }
+
+    /**
+     * Shows a table.
+     *
+     * @param table the table
+     */
+    public void table(Table table) {
+        table.columns().forEach(column -> column.values().forEach(this::refuseForeign));
+        add(new Block.Tabulated(table));
+    }
+
+    /**
+     * Shows a figure.
+     *
+     * @param figure the figure
+     */
+    public void figure(Figure figure) {
+        add(new Block.Drawn(figure.title(), figure.description(), figure.svg()));
+    }
+
+    /**
+     * Says what follows, and closes the sheet: shows the conclusion with the register of checks and
+     * of numbers without a source, and hands the record to whoever issues the sheet.
+     *
+     * @param text in words
+     * @return what to show
+     */
+    public Part conclude(String text) {
+        add(new Block.Conclusion(text));
+        List<Entry> fresh = fresh();
+        shown = ids;
+        return new Part(fresh, record());
+    }
+
+    /**
+     * Shows what this cell added to the sheet, or, where nobody tells which cell runs, what was
+     * added since the last time.
+     *
+     * @return what to show
+     */
+    public Part latest() {
+        List<Entry> fresh = fresh();
+        shown = ids;
+        return new Part(fresh, null);
+    }
+
+    /**
+     * Gives the sheet as it stands.
+     *
+     * @return its record
+     */
+    public SheetRecord record() {
+        return new SheetRecord(
+                number, title, Library.version(), said.stream().map(this::entry).toList());
+    }
+
+    @Override
+    public void cellStarts(String starting) {
+        cell = starting;
+        insertAt = said.size();
+        Iterator<Said> all = said.iterator();
+        for (int i = 0; all.hasNext(); i++) {
+            Said one = all.next();
+            if (starting.equals(one.cell)) {
+                insertAt = Math.min(insertAt, i);
+                all.remove();
+                i--;
+                forget(one.block);
+            }
+        }
+        insertAt = Math.min(insertAt, said.size());
+    }
+
+    private List<Entry> fresh() {
+        String running = cell;
+        return said.stream()
+                .filter(one -> running == null ? one.id > shown : running.equals(one.cell))
+                .map(this::entry)
+                .toList();
+    }
+
+    private Quantity register(Quantity quantity, boolean alone) {
+        claim(quantity);
+        if (alone) {
+            add(new Block.Given(quantity));
+        }
+        return quantity;
+    }
+
+    private void claim(Quantity quantity) {
+        String symbol = Objects.requireNonNull(quantity.symbol());
+        Quantity earlier = current.get(symbol);
+        if (earlier != null && cell != null) {
+            throw new IllegalArgumentException(
+                    "symbol "
+                            + symbol
+                            + " already stands for \""
+                            + earlier.note()
+                            + "\" in this sheet; choose another, such as "
+                            + (symbol.contains("_") ? symbol + ",2" : symbol + "_2"));
+        }
+        current.put(symbol, quantity);
+    }
+
+    private void forget(Block block) {
+        for (Quantity quantity : named(block)) {
+            current.remove(Objects.requireNonNull(quantity.symbol()));
+        }
+    }
+
+    private static List<Quantity> named(Block block) {
+        if (block instanceof Block.Given given) {
+            return List.of(given.quantity());
+        } else if (block instanceof Block.Series series) {
+            return series.values();
+        } else if (block instanceof Block.Step step) {
+            return List.of(step.quantity());
+        }
+        return List.of();
+    }
+
+    private void add(Block block) {
+        Said fresh = new Said(++ids, cell, block);
+        if (cell != null) {
+            said.add(insertAt++, fresh);
+            return;
+        }
+        for (int i = 0; i < said.size(); i++) {
+            if (replaces(block, said.get(i).block)) {
+                said.set(i, fresh);
+                return;
+            }
+        }
+        said.add(fresh);
+    }
+
+    /** Where nobody tells which cell runs, what bears the same name takes the earlier one's place. */
+    private static boolean replaces(Block fresh, Block earlier) {
+        if (fresh instanceof Block.Checked a && earlier instanceof Block.Checked b) {
+            return a.check().title().equals(b.check().title());
+        } else if (fresh instanceof Block.Tabulated a && earlier instanceof Block.Tabulated b) {
+            return a.table().title().equals(b.table().title());
+        } else if (fresh instanceof Block.Drawn a && earlier instanceof Block.Drawn b) {
+            return a.title().equals(b.title());
+        } else if (fresh instanceof Block.Conclusion && earlier instanceof Block.Conclusion) {
+            return true;
+        }
+        List<Quantity> freshNames = named(fresh);
+        List<Quantity> earlierNames = named(earlier);
+        boolean bothNamed = !freshNames.isEmpty() && !earlierNames.isEmpty();
+        if (!bothNamed) {
+            return fresh.equals(earlier);
+        }
+        return Objects.equals(freshNames.get(0).symbol(), earlierNames.get(0).symbol());
+    }
+
+    private Entry entry(Said one) {
+        return new Entry("b" + one.id, one.cell, one.block, isStale(one.block));
+    }
+
+    private boolean isStale(Block block) {
+        SheetRecord alone =
+                new SheetRecord("", title, "", List.of(new Entry("b0", null, block, false)));
+        return Graph.ordered(alone.quantities()).stream()
+                .filter(node -> node.owner() == this)
+                .anyMatch(
+                        node -> {
+                            Quantity standing = current.get(String.valueOf(node.symbol()));
+                            return standing == null || !standing.isSameNode(node);
+                        });
+    }
+
+    private void refuseForeign(Quantity quantity) {
+        for (Quantity node : Graph.ordered(List.of(quantity))) {
+            if (node.owner() instanceof Sheet other && other != this) {
+                boolean sameTitle = other.title.equals(title) && other.number.equals(number);
+                throw new IllegalArgumentException(
+                        sameTitle
+                                ? node
+                                        + " belongs to an earlier run of this sheet; run again the"
+                                        + " cell that defines "
+                                        + node.symbol()
+                                : node
+                                        + " belongs to sheet \""
+                                        + other.title
+                                        + "\"; bring it in with take(number, symbol)");
+            }
+        }
+    }
+
+    @Override
+    public Map<String, String> display() {
+        return new Part(record().entries(), null).display();
+    }
+
+    @Override
+    public String toString() {
+        return (number.isEmpty() ? "" : number + " ") + title + ", " + said.size() + " blocks";
+    }
+
+    /** A block as it was said; whether it is stale is asked each time. */
+    private record Said(int id, @Nullable String cell, Block block) {}
+}

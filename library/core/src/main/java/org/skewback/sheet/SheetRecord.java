@@ -1,0 +1,73 @@
+package org.skewback.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.skewback.quantity.Graph;
+import org.skewback.quantity.Quantity;
+
+/**
+ * A sheet as it stands at one moment: what an issue is rendered from and an audit reads.
+ *
+ * @param number the sheet's number in its package, such as {@code 06}; empty where it has none
+ * @param title its title
+ * @param library version of the library that made it
+ * @param entries what it says, in order
+ */
+public record SheetRecord(String number, String title, String library, List<Entry> entries) {
+
+    /** Keeps a copy of the list. */
+    public SheetRecord {
+        entries = List.copyOf(entries);
+    }
+
+    /**
+     * Gives the checks.
+     *
+     * @return the entries that are checks, in order
+     */
+    public List<Entry> checks() {
+        return entries.stream().filter(e -> e.block() instanceof Block.Checked).toList();
+    }
+
+    /**
+     * Gives every quantity that the sheet shows.
+     *
+     * @return givens, steps, demands, capacities, utilisations and values of tables, in order
+     */
+    public List<Quantity> quantities() {
+        return entries.stream().flatMap(entry -> quantities(entry.block())).toList();
+    }
+
+    /**
+     * Gives the numbers with a unit that an author wrote into a formula without naming a source.
+     *
+     * @return each once, in order of use; plain numbers such as the 8 of a formula are not counted
+     */
+    public List<Quantity> withoutSource() {
+        List<Quantity> found = new ArrayList<>();
+        for (Quantity node : Graph.ordered(quantities())) {
+            boolean bare = node.isLeaf() && node.source() == null;
+            boolean plain = node.unit().symbol().isEmpty();
+            if (bare && !plain) {
+                found.add(node);
+            }
+        }
+        return found;
+    }
+
+    private static Stream<Quantity> quantities(Block block) {
+        if (block instanceof Block.Given given) {
+            return Stream.of(given.quantity());
+        } else if (block instanceof Block.Series series) {
+            return series.values().stream();
+        } else if (block instanceof Block.Step step) {
+            return Stream.of(step.quantity());
+        } else if (block instanceof Block.Tabulated tabulated) {
+            return tabulated.table().columns().stream().flatMap(c -> c.values().stream());
+        } else if (block instanceof Block.Checked checked) {
+            return Stream.of(checked.check().demand(), checked.check().capacity());
+        }
+        return Stream.empty();
+    }
+}

@@ -1,0 +1,56 @@
+package org.skewback.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.skewback.quantity.Numerals;
+import org.skewback.quantity.Quantity;
+
+/** The few sentences that sum up a sheet, the same in every format. */
+final class Summary {
+
+    private Summary() {}
+
+    /** Demand, relation, capacity and utilisation in one line. */
+    static String comparison(Check check) {
+        Quantity utilisation = check.utilisation();
+        return check.demand()
+                + " "
+                + (check.isMet() ? check.relation().sign() : "not " + check.relation().sign())
+                + " "
+                + check.capacity()
+                + (utilisation == null
+                        ? ""
+                        : ", utilisation " + Numerals.fixed(utilisation.si(), 2));
+    }
+
+    /** How many checks there are and how they came out. */
+    static String ofChecks(SheetRecord record) {
+        List<Entry> checks = record.checks();
+        if (checks.isEmpty()) {
+            return "This sheet has no checks.";
+        }
+        return "Checks: "
+                + count(checks, Verdict.PASSED)
+                + ", "
+                + count(checks, Verdict.FAILED)
+                + ", "
+                + count(checks, Verdict.STALE)
+                + ".";
+    }
+
+    private static String count(List<Entry> checks, Verdict verdict) {
+        long count = checks.stream().filter(check -> check.verdict() == verdict).count();
+        return count + " " + verdict.inWords();
+    }
+
+    /** The numbers that an author wrote into a formula without naming a source. */
+    static String ofNumbersWithoutSource(SheetRecord record) {
+        List<Quantity> bare = record.withoutSource();
+        if (bare.isEmpty()) {
+            return "Every number with a unit has a source.";
+        }
+        return "Numbers without a source: "
+                + bare.stream().map(Quantity::toString).collect(Collectors.joining(", "))
+                + ".";
+    }
+}
