@@ -1,0 +1,79 @@
+package org.skewback;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The one-way streets of the core: who may know whom. */
+@AnalyzeClasses(packages = "org.skewback", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+    private static final String PACKAGE = "org.skewback.";
+
+    @ArchTest
+    static final ArchRule displayKnowsNothing =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "display")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage("java..", PACKAGE + "display", "org.jspecify..")
+                    .because("a kernel of another version must be able to speak it");
+
+    @ArchTest
+    static final ArchRule quantityKnowsOnlyDisplay =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "quantity")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..", PACKAGE + "display", PACKAGE + "quantity", "org.jspecify..");
+
+    @ArchTest
+    static final ArchRule sheetKnowsQuantityAndNoSubject =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "sheet")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "display",
+                            PACKAGE + "quantity",
+                            PACKAGE + "sheet",
+                            "com.fasterxml.jackson.core..",
+                            "org.jspecify..");
+
+    @ArchTest
+    static final ArchRule subjectsKnowNoSheet =
+            noClasses()
+                    .that()
+                    .resideOutsideOfPackages(
+                            PACKAGE + "sheet", PACKAGE + "figure", PACKAGE + "kernel..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage(PACKAGE + "sheet")
+                    .because("a routine must be usable without a document around it");
+
+    @ArchTest
+    static final ArchRule nothingHereSeesFiguresKernelOrDesk =
+            noClasses()
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(
+                            PACKAGE + "figure..", PACKAGE + "kernel..", PACKAGE + "desk..")
+                    .because("the core knows nothing of how its values are drawn or run");
+
+    @ArchTest
+    static final ArchRule theCoreNeedsNoWindowSystem =
+            noClasses()
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage("java.awt..", "javax.swing..", "tech.tablesaw..")
+                    .because("a machine without fonts or a screen must be able to calculate");
+}

@@ -1,0 +1,281 @@
+package org.skewback.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Source;
+
+class SheetTest {
+
+    private static final Source DRAWING = Source.drawing("OG-201", "B");
+
+    private final Sheet sheet = Sheet.numbered("06", "Form of the rib");
+
+    private Quantity load(double value) {
+        return sheet.given("g", value, "kN/m", "load on plan", DRAWING);
+    }
+
+    private Quantity span() {
+        return sheet.given("L", 336, "m", "span between springings", DRAWING);
+    }
+
+    private Quantity moment(Quantity load, Quantity span) {
+        return sheet.step("M", load.times(span.squared()).over(8), "MN·m", "moment of the beam");
+    }
+
+    private List<String> kinds() {
+        return sheet.record().entries().stream()
+                .map(entry -> entry.block().getClass().getSimpleName())
+                .toList();
+    }
+
+    @Test
+    void rerunningACellReplacesWhatItSaidInItsPlace() {
+        sheet.cellStarts("one");
+        load(148);
+        sheet.cellStarts("two");
+        span();
+        sheet.cellStarts("one");
+        sheet.purpose("to show the order");
+        load(150);
+
+        assertEquals(List.of("Purpose", "Given", "Given"), kinds());
+        assertEquals(
+                List.of("g", "L"),
+                sheet.record().quantities().stream().map(Quantity::symbol).toList());
+        assertEquals(150, sheet.record().quantities().get(0).in("kN/m"));
+    }
+
+    @Test
+    void aCellRunAgainWithFewerStatementsLeavesNoneBehind() {
+        sheet.cellStarts("one");
+        load(148);
+        span();
+        sheet.cellStarts("one");
+        load(148);
+
+        assertEquals(List.of("Given"), kinds());
+    }
+
+    @Test
+    void whatRestsOnAChangedGivenIsStaleUntilItRunsAgain() {
+        sheet.cellStarts("one");
+        Quantity load = load(148);
+        Quantity span = span();
+        sheet.cellStarts("two");
+        Quantity moment = moment(load, span);
+        sheet.check("the moment is below its limit", moment).atMost(Quantity.of(3000, "MN·m"));
+        assertEquals(Verdict.PASSED, sheet.record().checks().get(0).verdict());
+
+        sheet.cellStarts("one");
+        Quantity changed = load(350);
+        Quantity sameSpan = span();
+        assertEquals(Verdict.STALE, sheet.record().checks().get(0).verdict());
+        assertTrue(sheet.record().entries().get(2).stale());
+
+        sheet.cellStarts("two");
+        moment = moment(changed, sameSpan);
+        sheet.check("the moment is below its limit", moment).atMost(Quantity.of(3000, "MN·m"));
+        assertEquals(Verdict.FAILED, sheet.record().checks().get(0).verdict());
+    }
+
+    @Test
+    void aCellThatShowsTellsThatItsOldStepIsStale() {
+        sheet.cellStarts("one");
+        Quantity load = load(148);
+        Quantity span = span();
+        sheet.cellStarts("one");
+        load(149);
+        span();
+        sheet.cellStarts("two");
+        moment(load, span);
+
+        assertTrue(sheet.latest().toString().contains("stale: run this cell again"));
+    }
+
+    @Test
+    void oneSymbolHasOneMeaning() {
+        sheet.cellStarts("one");
+        span();
+        sheet.cellStarts("two");
+        IllegalArgumentException e = assertThrows(IllegalArgumentException.class, this::span);
+        assertEquals(
+                "symbol L already stands for \"span between springings\" in this sheet; choose"
+                        + " another, such as L_2",
+                e.getMessage());
+    }
+
+    @Test
+    void whereNobodyTellsTheCellASymbolSaidAgainReplaces() {
+        load(148);
+        Quantity span = span();
+        moment(load(150), span);
+
+        assertEquals(List.of("Given", "Given", "Step"), kinds());
+        assertEquals(150, sheet.record().quantities().get(0).in("kN/m"));
+        assertTrue(sheet.latest().toString().contains("g = 150"));
+        assertTrue(sheet.latest().entries().isEmpty());
+    }
+
+    @Test
+    void aQuantityOfAnEarlierRunOfTheSheetIsRefusedByName() {
+        Sheet again = Sheet.numbered("06", "Form of the rib");
+        Quantity old = span();
+        IllegalArgumentException e =
+                assertThrows(
+                        IllegalArgumentException.class,
+                        () -> again.step("A", old.squared(), "m²", "area"));
+        assertEquals(
+                "L = 336\u00A0m belongs to an earlier run of this sheet; run again the cell that"
+                        + " defines L",
+                e.getMessage());
+        Sheet other = Sheet.titled("Deck");
+        e =
+                assertThrows(
+                        IllegalArgumentException.class,
+                        () -> other.check("length", old).atMost(Quantity.of(400, "m")));
+        assertTrue(e.getMessage().contains("belongs to sheet \"Form of the rib\""));
+    }
+
+    @Test
+    void numbersWithoutASourceAreListed() {
+        sheet.step("A", span().times(Quantity.of(12, "m")).over(2), "m²", "area of the deck");
+        String shown = sheet.conclude("The deck is wide enough.").toString();
+        assertTrue(shown.contains("Numbers without a source: 12\u00A0m."), shown);
+        assertTrue(shown.contains("This sheet has no checks."), shown);
+    }
+
+    @Test
+    void utilisationIsOneAtTheLimitAndAbsentWhereItMeansNothing() {
+        Quantity three = Quantity.of(3, "kN");
+        Quantity four = Quantity.of(4, "kN");
+        assertEquals(0.75, sheet.check("a", three).atMost(four).utilisation().si());
+        assertEquals(0.75, sheet.check("b", four).atLeast(three).utilisation().si());
+        assertNull(sheet.check("c", three.negated()).atMost(four).utilisation());
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> sheet.check("d", three).atMost(Quantity.of(4, "m")));
+    }
+
+    @Test
+    void aRecordReadBackIsTheSameRecord() {
+        everyBlock("plain words");
+        String json = RecordWriter.write(sheet.record());
+        SheetRecord read = RecordReader.read(json);
+        assertEquals(sheet.record().entries().size(), read.entries().size());
+        assertEquals(sheet.record().quantities(), read.quantities());
+        assertEquals(json, RecordWriter.write(read));
+        assertEquals(json, RecordWriter.write(sheet.record()));
+    }
+
+    @Test
+    void whatAuthorsWriteIsTextWhereverItIsShown() {
+        everyBlock("<script>alert(1)</script> $x$ *a* [b](javascript:c) | `d` \\ & \"e\"");
+        Map<String, String> bundle = sheet.conclude("<img src=x onerror=y>").display();
+        String markdown = bundle.get("text/markdown");
+        assertFalse(markdown.contains("<script"), markdown);
+        assertFalse(markdown.contains("<img"), markdown);
+        assertFalse(markdown.contains("[b]("), markdown);
+        assertFalse(markdown.contains("$x$"), markdown);
+        assertEquals(
+                RecordWriter.write(RecordReader.read(bundle.get(Part.RECORD_TYPE))),
+                bundle.get(Part.RECORD_TYPE));
+    }
+
+    private void everyBlock(String words) {
+        sheet.cellStarts("one");
+        sheet.purpose(words);
+        sheet.assume(words);
+        sheet.caution(words);
+        Quantity load = sheet.given("g", 148.25, "kN/m", words, Source.assumption(words));
+        List<Quantity> loads =
+                sheet.series("P", new double[] {1, 2.5}, "kN", words, Source.data("x.csv", words));
+        Quantity total = sheet.step("P_tot", Quantity.sum(loads), "kN", words);
+        sheet.table(
+                Table.of(
+                        words,
+                        Column.of(words, "kN", loads),
+                        Column.texts(words, List.of(words, "b"))));
+        sheet.check(words, total).atMost(load.times(Quantity.of(1, "m")));
+        sheet.figure(new Picture(words));
+    }
+
+    private record Picture(String title) implements Figure {
+        @Override
+        public String description() {
+            return title;
+        }
+
+        @Override
+        public String svg() {
+            return "<svg xmlns=\"http://www.w3.org/2000/svg\"/>";
+        }
+
+        @Override
+        public byte[] png() {
+            return new byte[0];
+        }
+    }
+
+    @Test
+    void recordsThatAreNoneAreRefusedWithTheReason() {
+        everyBlock("words");
+        String json = RecordWriter.write(sheet.record());
+        Map<String, String> spoiled =
+                Map.of(
+                        json.replace("skewback-record", "else"),
+                        "format",
+                        json.replace("\"edition\" : 1,", "\"edition\" : 9,"),
+                        "edition 9",
+                        json.replace("\"operation\" : \"sum\"", "\"operation\" : \"run\""),
+                        "\"run\"",
+                        json.replace("\"node\" : 0", "\"node\" : 99"),
+                        "node 99",
+                        json.replace("\"kind\" : \"step\"", "\"kind\" : \"jump\""),
+                        "\"jump\"",
+                        json.substring(0, json.length() / 2),
+                        "no JSON",
+                        json + "{}",
+                        "goes on",
+                        "[".repeat(1000),
+                        "no JSON");
+        spoiled.forEach(
+                (text, reason) -> {
+                    IllegalArgumentException e =
+                            assertThrows(
+                                    IllegalArgumentException.class, () -> RecordReader.read(text));
+                    assertTrue(e.getMessage().contains(reason), e.getMessage());
+                });
+    }
+
+    @Test
+    void aResultOfAnotherSheetComesWithItsSource(@TempDir Path folder) throws IOException {
+        Quantity moment = moment(load(148), span());
+        Files.writeString(folder.resolve("06.json"), RecordWriter.write(sheet.record()));
+
+        Sheet other = Sheet.numbered("08", "Arch");
+        RecordShelf shelf = new RecordShelf(folder);
+        Quantity taken = other.take(shelf, "06", "M");
+        assertEquals(moment.in("MN·m"), taken.in("MN·m"), 1e-9);
+        assertTrue(taken.source().toString().startsWith("sheet 06, M, record "));
+        assertTrue(
+                assertThrows(IllegalArgumentException.class, () -> other.take(shelf, "06", "X"))
+                        .getMessage()
+                        .contains("sheet 06 has no quantity X"));
+        assertTrue(
+                assertThrows(IllegalArgumentException.class, () -> other.take(shelf, "07", "g"))
+                        .getMessage()
+                        .contains("run that sheet first"));
+    }
+}
