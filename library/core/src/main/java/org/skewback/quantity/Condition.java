@@ -15,6 +15,9 @@ public record Condition(Quantity left, Relation relation, Quantity right) {
     /**
      * Checks the dimensions.
      *
+     * @param left quantity on the left
+     * @param relation how they are compared
+     * @param right quantity on the right, of the same dimension
      * @throws DimensionException when the two differ in dimension
      */
     public Condition {

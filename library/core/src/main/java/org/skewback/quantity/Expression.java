@@ -64,7 +64,11 @@ public sealed interface Expression {
      */
     record Sum(List<Term> terms) implements Expression {
 
-        /** Keeps a copy of the list. */
+        /**
+         * Keeps copies, so that nobody can change it from outside.
+         *
+         * @param terms the terms in order
+         */
         public Sum {
             terms = List.copyOf(terms);
         }
@@ -90,7 +94,11 @@ public sealed interface Expression {
      */
     record Product(List<Expression> factors) implements Expression {
 
-        /** Keeps a copy of the list. */
+        /**
+         * Keeps copies, so that nobody can change it from outside.
+         *
+         * @param factors the factors in order
+         */
         public Product {
             factors = List.copyOf(factors);
         }
@@ -157,7 +165,12 @@ public sealed interface Expression {
      */
     record Call(String function, List<Expression> arguments) implements Expression {
 
-        /** Keeps a copy of the list. */
+        /**
+         * Keeps copies, so that nobody can change it from outside.
+         *
+         * @param function name, such as {@code sin} or {@code max}
+         * @param arguments the arguments in order
+         */
         public Call {
             arguments = List.copyOf(arguments);
         }

@@ -16,7 +16,12 @@ import org.jspecify.annotations.Nullable;
  */
 public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
 
-    /** Keeps copies of the lists. */
+    /**
+     * Keeps copies, so that nobody can change it from outside.
+     *
+     * @param nodes the nodes
+     * @param calls the calls of routines, shared by the nodes that are their outputs
+     */
     public FlatGraph {
         nodes = List.copyOf(nodes);
         calls = List.copyOf(calls);

@@ -30,7 +30,22 @@ public record FlatNode(
         String detail,
         int call) {
 
-    /** Keeps copies of the lists. */
+    /**
+     * Keeps copies, so that nobody can change it from outside.
+     *
+     * @param operation published name of the operation
+     * @param arguments positions of the operands, each lower than the node's own
+     * @param value value in SI base units, finite
+     * @param dimension powers of m, kg, s and K, each as a fraction such as {@code 1} or {@code
+     *     3/2}
+     * @param unit unit to show, or null for the habit of the trade
+     * @param symbol symbol, or null
+     * @param note note; empty where there is none
+     * @param source source, or null
+     * @param detail exponent of a power, outcome of a choice such as {@code ≥ held}, or output of a
+     *     routine such as {@code ordinates[3]}; empty for other operations
+     * @param call position of the routine's call, or −1
+     */
     public FlatNode {
         arguments = List.copyOf(arguments);
         dimension = List.copyOf(dimension);

@@ -14,6 +14,8 @@ public record Rational(int numerator, int denominator) {
     /**
      * Reduces to lowest terms.
      *
+     * @param numerator numerator, any sign
+     * @param denominator denominator, from 1 to 60
      * @throws IllegalArgumentException when the denominator is not from 1 to 60, or the numerator
      *     is beyond ±10 000
      */

@@ -47,6 +47,9 @@ public record Source(Kind kind, String reference, String place) {
     /**
      * Checks that there is something to look up.
      *
+     * @param kind what sort of source
+     * @param reference what to look up: a number, a title, a file
+     * @param place where in it: revision, clause, page, row; empty where there is none
      * @throws IllegalArgumentException when the reference is blank
      */
     public Source {

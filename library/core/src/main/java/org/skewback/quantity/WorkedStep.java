@@ -19,7 +19,11 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
     /** Longer than this, each side stands on a line of its own. */
     private static final int ONE_LINE = 64;
 
-    /** Keeps a copy of the list. */
+    /**
+     * Keeps copies, so that nobody can change it from outside.
+     *
+     * @param sides the sides of the equation in order; a side that says nothing new is left out
+     */
     public WorkedStep {
         sides = List.copyOf(sides);
     }

@@ -39,7 +39,14 @@ public sealed interface Block {
     record Series(String symbol, String note, Source source, List<Quantity> values)
             implements Block {
 
-        /** Keeps a copy of the list. */
+        /**
+         * Keeps copies, so that nobody can change it from outside.
+         *
+         * @param symbol symbol without the index
+         * @param note what they are, in words
+         * @param source where they came from
+         * @param values the named quantities, with indices from 1
+         */
         public Series {
             values = List.copyOf(values);
         }

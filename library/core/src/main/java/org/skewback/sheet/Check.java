@@ -18,6 +18,10 @@ public record Check(String title, Quantity demand, Relation relation, Quantity c
     /**
      * Checks what can be checked.
      *
+     * @param title what is required, in words
+     * @param demand the quantity that must meet the requirement
+     * @param relation {@link Relation#AT_MOST} or {@link Relation#AT_LEAST}
+     * @param capacity the limit, of the same dimension
      * @throws IllegalArgumentException when the title is blank, the relation is another, or the two
      *     differ in dimension
      */

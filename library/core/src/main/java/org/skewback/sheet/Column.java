@@ -18,7 +18,14 @@ public record Column(String heading, String unit, List<Quantity> values, List<St
     private static final int SIGNIFICANT = 4;
     private static final int MOST_DECIMALS = 6;
 
-    /** Keeps copies of the lists. */
+    /**
+     * Keeps copies, so that nobody can change it from outside.
+     *
+     * @param heading heading in words, perhaps with the symbol; without the unit
+     * @param unit unit of every value; empty for texts and plain numbers
+     * @param values the quantities; empty in a column of texts
+     * @param texts what stands in each row
+     */
     public Column {
         values = List.copyOf(values);
         texts = List.copyOf(texts);

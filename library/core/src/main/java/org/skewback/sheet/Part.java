@@ -20,7 +20,12 @@ public record Part(List<Entry> entries, @Nullable SheetRecord closing) implement
     /** MIME type of a sheet's record. */
     public static final String RECORD_TYPE = "application/vnd.skewback.record+json";
 
-    /** Keeps a copy of the list. */
+    /**
+     * Keeps copies, so that nobody can change it from outside.
+     *
+     * @param entries what to show, in order
+     * @param closing the record of the whole sheet where this closes it, else null
+     */
     public Part {
         entries = List.copyOf(entries);
     }

@@ -16,7 +16,14 @@ import org.skewback.quantity.Quantity;
  */
 public record SheetRecord(String number, String title, String library, List<Entry> entries) {
 
-    /** Keeps a copy of the list. */
+    /**
+     * Keeps copies, so that nobody can change it from outside.
+     *
+     * @param number the sheet's number in its package, such as {@code 06}; empty where it has none
+     * @param title its title
+     * @param library version of the library that made it
+     * @param entries what it says, in order
+     */
     public SheetRecord {
         entries = List.copyOf(entries);
     }

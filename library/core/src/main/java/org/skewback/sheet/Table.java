@@ -13,6 +13,8 @@ public record Table(String title, List<Column> columns) {
     /**
      * Keeps a copy of the list.
      *
+     * @param title what the table shows
+     * @param columns its columns, all of one length
      * @throws IllegalArgumentException when there is no column or the lengths differ
      */
     public Table {
