@@ -105,7 +105,7 @@ public final class Formula {
             case POWER -> new Power(shown(operands.get(0)), exponent(node));
             case ABS -> new Absolute(shown(operands.get(0)));
             case CHOOSE -> chosen(node);
-            case ROUTINE -> routine(node);
+            case ROUTINE -> numbersPutIn ? value(node) : routine(node);
             default ->
                     new Call(
                             node.operation().published(),

@@ -1,5 +1,7 @@
 package org.skewback.quantity;
 
+import java.util.Locale;
+
 /**
  * One output of one call.
  *
@@ -9,7 +11,9 @@ package org.skewback.quantity;
  */
 record RoutineOutput(RoutineCall call, String component, int index) {
 
+    /** The component's name as words, such as "left vertical" or "ordinates 3". */
     String inWords() {
-        return index < 0 ? component : component + " " + (index + 1);
+        String words = component.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
+        return index < 0 ? words : words + " " + (index + 1);
     }
 }
