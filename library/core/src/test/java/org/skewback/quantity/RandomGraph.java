@@ -74,7 +74,11 @@ final class RandomGraph {
         return a.si() > b.si() ? a.minus(b.over(2)) : b.minus(a.over(2));
     }
 
+    /** Near zero ln(1 + x) has few digits left to agree in, however it is evaluated. */
     private Quantity function(Quantity ratio) {
+        if (ratio.si() < 0.01 || ratio.si() > 100) {
+            return ratio;
+        }
         Quantity tame = ratio.tanh();
         return switch (random.nextInt(6)) {
             case 0 -> tame.exp();
