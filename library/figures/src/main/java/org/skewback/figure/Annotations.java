@@ -10,6 +10,9 @@ final class Annotations {
     private static final Pen THIN = Pen.full(0.5, Ink.GREY);
     private static final double MM = Board.MILLIMETRE;
 
+    /** A level mark that covers more than a line or two says less than a label beside. */
+    private static final double MOST_LEVEL_COST = 14;
+
     private Annotations() {}
 
     /**
@@ -159,7 +162,9 @@ final class Annotations {
                 }
             }
         }
-        if (best == null) {
+        if (best == null || least > MOST_LEVEL_COST) {
+            // No room beside the point: the same words, farther off.
+            label(board, at, text, Ink.BLACK);
             return;
         }
         double cx = x + bestSide * bestShift;
@@ -224,6 +229,22 @@ final class Annotations {
                 Board.TEXT,
                 0,
                 ink);
+    }
+
+    /** Writes a value to the right of a point, unless another is there. */
+    static void value(Board board, Point at, String text) {
+        Mark.Words words =
+                new Mark.Words(
+                        text,
+                        board.x(at.x()) + 1.8 * MM,
+                        board.y(at.y()) + 0.33 * Board.SMALL,
+                        Mark.Anchor.START,
+                        Board.SMALL,
+                        0,
+                        Ink.RUST);
+        if (!board.coversText(words)) {
+            board.write(words);
+        }
     }
 
     static double[] disc(double x, double y, double radius) {
@@ -306,7 +327,8 @@ final class Annotations {
             board.write(bar(number, left + i * half, base, Mark.Anchor.MIDDLE));
             if (i == 2) {
                 double width = TextFace.REGULAR.width(number) * Board.SMALL * 1.03;
-                board.write(bar(unit, left + 2 * half + width / 2 + MM, base, Mark.Anchor.START));
+                board.write(
+                        bar(unit, left + 2 * half + width / 2 + 0.5 * MM, base, Mark.Anchor.START));
             }
         }
         double x = left + 2 * half + 16 * MM;

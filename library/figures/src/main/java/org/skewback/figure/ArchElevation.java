@@ -23,6 +23,9 @@ public final class ArchElevation {
     private double deckDepth;
     private double[] columns = {};
     private double columnWidth;
+    private double[] piers = {};
+    private double[] pierFeet = {};
+    private double pierWidth;
     private double[] depths = {};
 
     /** A line compared with the axis; its arrays are never changed. */
@@ -128,6 +131,24 @@ public final class ArchElevation {
     }
 
     /**
+     * Draws piers beside the arch, from their feet to the underside of the deck.
+     *
+     * @param x x of each pier in metres, rising
+     * @param footLevels level of each pier's foot in metres, finite; as many as x
+     * @param width width of a pier along the bridge in metres, positive
+     * @return this drawing
+     * @throws IllegalArgumentException if a value is not finite, the numbers of values differ or the
+     *     width is not positive
+     */
+    public ArchElevation piers(double[] x, double[] footLevels, double width) {
+        piers = Check.rising("x of piers", x);
+        pierFeet = Check.finite("levels of pier feet", footLevels);
+        Check.sameLength("levels of pier feet", footLevels, "x of piers", x);
+        pierWidth = Check.positive("pier width", width);
+        return this;
+    }
+
+    /**
      * Draws the rib's edges at half its depth to either side of the axis, square to it.
      *
      * @param depths depth of the rib at each point of the axis in metres, positive
@@ -176,7 +197,13 @@ public final class ArchElevation {
         return drawing().figure();
     }
 
-    Elevation drawing() {
+    /**
+     * Gives the drawing, to which more can be added: ground, dimensions, labels.
+     *
+     * @return a drawing that holds all of this elevation and its scale bar
+     * @throws IllegalArgumentException if the deck's underside is not above the crown
+     */
+    public Elevation drawing() {
         Point left = Point.at(x[0], y[0]);
         Point right = Point.at(x[x.length - 1], y[y.length - 1]);
         int crownIndex = highest();
@@ -230,10 +257,16 @@ public final class ArchElevation {
                             + " m");
         }
         for (double column : columns) {
-            double foot = axisAt(column);
+            double foot = upperEdgeAt(column);
             if (soffit - foot > 0.5 * deckDepth) {
                 drawing.bar(Point.at(column, foot), Point.at(column, soffit), columnWidth);
             }
+        }
+        for (int i = 0; i < piers.length; i++) {
+            drawing.bar(
+                    Point.at(piers[i], pierFeet[i] - springingLevel),
+                    Point.at(piers[i], soffit),
+                    pierWidth);
         }
         Point[] deck = {
             Point.at(left.x(), soffit),
@@ -247,31 +280,44 @@ public final class ArchElevation {
     }
 
     private void drawRib(Elevation drawing) {
+        double[][] upper = edge(0.5);
+        double[][] lower = edge(-0.5);
         int n = x.length;
-        double[] ex = new double[n];
-        double[] ey = new double[n];
-        double[] ix = new double[n];
-        double[] iy = new double[n];
         double[] bandX = new double[2 * n];
         double[] bandY = new double[2 * n];
+        for (int i = 0; i < n; i++) {
+            bandX[i] = upper[0][i];
+            bandY[i] = upper[1][i];
+            bandX[2 * n - 1 - i] = lower[0][i];
+            bandY[2 * n - 1 - i] = lower[1][i];
+        }
+        drawing.area(Area.SEEN, bandX, bandY)
+                .line(LineStyle.MEMBER, upper[0], upper[1])
+                .line(LineStyle.MEMBER, lower[0], lower[1]);
+    }
+
+    /** The line at a share of the rib's depth above the axis, square to it: x and y. */
+    private double[][] edge(double share) {
+        int n = x.length;
+        double[][] edge = new double[2][n];
         for (int i = 0; i < n; i++) {
             int a = Math.max(0, i - 1);
             int b = Math.min(n - 1, i + 1);
             double dx = x[b] - x[a];
             double dy = y[b] - y[a];
-            double half = depths[i] / 2 / Math.sqrt(dx * dx + dy * dy);
-            ex[i] = x[i] - dy * half;
-            ey[i] = y[i] + dx * half;
-            ix[i] = x[i] + dy * half;
-            iy[i] = y[i] - dx * half;
-            bandX[i] = ex[i];
-            bandY[i] = ey[i];
-            bandX[2 * n - 1 - i] = ix[i];
-            bandY[2 * n - 1 - i] = iy[i];
+            double off = share * depths[i] / Math.sqrt(dx * dx + dy * dy);
+            edge[0][i] = x[i] - dy * off;
+            edge[1][i] = y[i] + dx * off;
         }
-        drawing.area(Area.SEEN, bandX, bandY)
-                .line(LineStyle.MEMBER, ex, ey)
-                .line(LineStyle.MEMBER, ix, iy);
+        return edge;
+    }
+
+    private double upperEdgeAt(double place) {
+        if (depths.length == 0) {
+            return axisAt(place);
+        }
+        double[][] edge = edge(0.5);
+        return between(edge[0], edge[1], place);
     }
 
     /** Each curve is named at a place of its own, where it is farthest from the axis nearby. */

@@ -133,6 +133,12 @@ final class Board {
         texts.add(box);
     }
 
+    /** Whether text is there already. */
+    boolean coversText(Mark.Words words) {
+        double[] box = words.box();
+        return texts.stream().anyMatch(text -> Geometry.overlap(box, text));
+    }
+
     /** What it would spoil to write here: text far more than lines. */
     double cost(Mark.Words words) {
         double[] box = words.box();

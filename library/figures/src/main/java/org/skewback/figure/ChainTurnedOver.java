@@ -80,29 +80,19 @@ public final class ChainTurnedOver {
         for (int i = 1; i < n - 1; i++) {
             drawing.line(LineStyle.HIDDEN, Point.at(px[i], down[i]), Point.at(px[i], chain[i]));
         }
-        double quarter = px[0] + 0.14 * span;
+        double name = px[0] + 0.8 * span;
+        double beside = px[lowest] + 0.3 * (px[Math.min(n - 1, lowest + 1)] - px[lowest]);
         return drawing.loads(px, loadY, loads)
                 .horizontalDimension("span", left, right, -sag - 0.05 * span)
                 .verticalDimension(
-                        "sag",
-                        Point.at(px[lowest], 0),
-                        Point.at(px[lowest], -sag),
-                        px[n - 1] + 0.06 * span)
+                        "sag", Point.at(px[lowest], 0), Point.at(px[lowest], -sag), beside)
                 .verticalDimension(
-                        "rise",
-                        Point.at(px[lowest], 0),
-                        Point.at(px[lowest], sag),
-                        px[n - 1] + 0.06 * span)
+                        "rise", Point.at(px[lowest], 0), Point.at(px[lowest], sag), beside)
+                .label(Point.at(name, ArchElevation.between(px, down, name)), "arch in compression")
                 .label(
-                        Point.at(quarter, ArchElevation.between(px, down, quarter)),
-                        "arch in compression",
-                        -4,
-                        6)
-                .label(
-                        Point.at(quarter, ArchElevation.between(px, chain, quarter)),
+                        Point.at(name, ArchElevation.between(px, chain, name)),
                         "chain in tension",
-                        -4,
-                        -6)
+                        LineStyle.SECOND)
                 .note("the chain carries the same loads")
                 .scaleBar();
     }

@@ -22,6 +22,14 @@ final class Check {
         return value;
     }
 
+    static double within(String name, double value, double least, double most) {
+        if (!(value >= least && value <= most)) {
+            throw new IllegalArgumentException(
+                    name + " is " + value + "; it must be from " + least + " to " + most);
+        }
+        return value;
+    }
+
     static double[] finite(String name, double[] values) {
         for (int i = 0; i < values.length; i++) {
             if (!Double.isFinite(values[i])) {

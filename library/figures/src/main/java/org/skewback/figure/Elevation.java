@@ -35,6 +35,7 @@ public final class Elevation {
     private final List<String> notes = new ArrayList<>();
     private String description = "";
     private double datum;
+    private int decimals = 2;
     private double width = A4_TEXT_WIDTH;
     private double mostHeight = A4_MOST_HEIGHT;
     private boolean scaleBar;
@@ -98,6 +99,18 @@ public final class Elevation {
     }
 
     /**
+     * Sets how many decimals dimensions have at most.
+     *
+     * @param most 0 to 4; 2 unless set; trailing zeros are left out
+     * @return this drawing
+     * @throws IllegalArgumentException if the number is out of its range
+     */
+    public Elevation decimals(int most) {
+        decimals = (int) Check.within("decimals", most, 0, 4);
+        return this;
+    }
+
+    /**
      * Sets the printed width and the greatest printed height.
      *
      * @param widthMillimetres printed width in mm, 40 to 400; 165 unless set
@@ -106,8 +119,8 @@ public final class Elevation {
      * @throws IllegalArgumentException if a size is out of its range
      */
     public Elevation size(double widthMillimetres, double mostHeightMillimetres) {
-        width = within("width in mm", widthMillimetres, 40, 400);
-        mostHeight = within("height in mm", mostHeightMillimetres, 30, 560);
+        width = Check.within("width in mm", widthMillimetres, 40, 400);
+        mostHeight = Check.within("height in mm", mostHeightMillimetres, 30, 560);
         return this;
     }
 
@@ -424,6 +437,12 @@ public final class Elevation {
         return this;
     }
 
+    /** Writes a value to the right of a point where there is room. */
+    Elevation value(Point at, String text) {
+        items.add(new Item(LABELS, board -> Annotations.value(board, at, text)));
+        return this;
+    }
+
     /**
      * Adds a note beside the scale bar.
      *
@@ -545,7 +564,7 @@ public final class Elevation {
                     "dimension \"" + name + "\" is 0; the points must be apart");
         }
         String before = name.isEmpty() ? "" : Check.printable("dimension name", name) + " ";
-        return before + Numbers.shortest(distance, 2) + " " + unit;
+        return before + Numbers.shortest(distance, decimals) + " " + unit;
     }
 
     private static double apart(String name, Point from, Point to) {
@@ -565,13 +584,5 @@ public final class Elevation {
             points.add(Point.at(x[i], y[i]));
         }
         return points;
-    }
-
-    private static double within(String name, double value, double least, double most) {
-        if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(
-                    name + " is " + value + "; it must be from " + least + " to " + most);
-        }
-        return value;
     }
 }

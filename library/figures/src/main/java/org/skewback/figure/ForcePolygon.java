@@ -54,6 +54,7 @@ public final class ForcePolygon {
         Elevation drawing =
                 Elevation.inUnit(title, "kN")
                         .size(165, 120)
+                        .decimals(0)
                         .describedBy(
                                 "Force polygon of "
                                         + values.length
@@ -64,7 +65,7 @@ public final class ForcePolygon {
                                         + " kN; the longest ray is "
                                         + Numbers.shortest(most, 0)
                                         + " kN.");
-        for (Point joint : joints) {
+        for (Point joint : joints.subList(1, joints.size())) {
             drawing.line(LineStyle.MEMBER, pole, joint);
         }
         drawing.line(LineStyle.RESULT, pole, joints.get(0));
@@ -74,11 +75,15 @@ public final class ForcePolygon {
             drawing.line(LineStyle.CUT, Point.at(-tick, joint.y()), Point.at(tick, joint.y()));
         }
         drawing.centreLine(pole, Point.at(0, 0));
+        for (int i = 0; i < values.length; i++) {
+            double middle = (joints.get(i).y() + joints.get(i + 1).y()) / 2;
+            drawing.value(Point.at(0, middle), Numbers.shortest(values[i], 0));
+        }
         double off = 0.07 * (high - low);
-        return drawing.horizontalDimension("thrust", pole, Point.at(0, 0), low - off)
-                .verticalDimension("loads", Point.at(0, high), Point.at(0, low), 2.2 * off)
+        return drawing.horizontalDimension("thrust", pole, Point.at(0, low), low - off)
+                .verticalDimension("loads", Point.at(0, high), Point.at(0, low), 3.2 * off)
                 .alignedDimension("ray at the left springing", pole, joints.get(0), off)
-                .label(pole, "pole")
+                .label(pole, "pole", -4, -4)
                 .scaleBar();
     }
 }

@@ -61,7 +61,8 @@ final class Demo {
                             + " lies between a circle and a catenary of the same span and rise.")
                 .springingLevel(764)
                 .deck(843.2, 3.4)
-                .columns(across(14), 1.8)
+                .columns(Arrays.copyOfRange(across(14), 1, 14), 1.8)
+                .piers(new double[] {0, SPAN}, new double[] {770, 770}, 3.6)
                 .curve("circle", x, heights(x, Demo::circle), LineStyle.SECOND)
                 .curve("catenary", x, heights(x, Demo::catenary), LineStyle.THIRD);
     }
@@ -71,7 +72,8 @@ final class Demo {
         return ArchElevation.of("The arch", x, heights(x, Demo::parabola))
                 .springingLevel(764)
                 .deck(843.2, 3.4)
-                .columns(across(14), 1.8)
+                .columns(Arrays.copyOfRange(across(14), 1, 14), 1.8)
+                .piers(new double[] {0, SPAN}, new double[] {770, 770}, 3.6)
                 .ribDepths(ribDepths(x));
     }
 
@@ -120,5 +122,19 @@ final class Demo {
                 .level("springing", Point.at(10.85, 8.6))
                 .label(Point.at(4, 4), "concrete C35/45")
                 .scaleBar();
+    }
+
+    static Chart eccentricities() {
+        double[] x = across(56);
+        return Chart.titled("Distance of other curves from the parabola")
+                .describedBy(
+                        "The circle lies up to about 2 m above the parabola near the quarter"
+                                + " points, the catenary less.")
+                .x("distance from the west springing", "m")
+                .y("height above the parabola", "m")
+                .line("circle", x, heights(x, v -> circle(v) - parabola(v)))
+                .line("catenary", x, heights(x, v -> catenary(v) - parabola(v)))
+                .line("parabola", new double[] {0, SPAN}, new double[] {0, 0})
+                .limit("third of the depth", 1);
     }
 }

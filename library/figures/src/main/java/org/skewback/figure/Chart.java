@@ -1,0 +1,618 @@
+package org.skewback.figure;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+import org.skewback.sheet.Figure;
+
+/**
+ * Draws a chart of lines in the house style: light grid, axes named with their units, each line
+ * named at its right end beside a piece of it.
+ *
+ * <p>The two axes have scales of their own; what is to be seen in its true shape belongs in an
+ * {@link Elevation}. A chart in the making belongs to one thread.
+ */
+public final class Chart {
+
+    private static final double MM = Board.MILLIMETRE;
+    private static final double UNITS_PER_MM = 20;
+    private static final double POINTS_PER_UNIT = MM / UNITS_PER_MM;
+    private static final double SAMPLE = 9 * MM;
+    private static final double LABEL_PITCH = 1.25 * Board.SMALL;
+
+    /** The chart sets room aside for a title's height, which any text with an ascender has. */
+    private static final String ROOM_FOR_TITLE = "Xg";
+
+    private static final int MOST_LINES = 8;
+    private static final Pen GRID = Pen.full(0.5, Ink.GRID);
+    private static final Pen AXIS = Pen.full(0.6, Ink.GREY);
+    private static final LineStyle[] IN_TURN = {
+        LineStyle.FIRST, LineStyle.SECOND, LineStyle.THIRD, LineStyle.FOURTH
+    };
+
+    private final String title;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Limit> limits = new ArrayList<>();
+    private String description = "";
+    private String xTitle = "";
+    private String yTitle = "";
+    private double width = 165;
+    private double height = 80;
+    private double[] xRange = {};
+    private double[] yRange = {};
+
+    /** A line; its arrays are never changed. */
+    private static final class Line {
+        private final String name;
+        private final double[] x;
+        private final double[] y;
+        private final LineStyle style;
+
+        Line(String name, double[] x, double[] y, LineStyle style) {
+            this.name = name;
+            this.x = x;
+            this.y = y;
+            this.style = style;
+        }
+    }
+
+    /**
+     * A level line.
+     *
+     * @param name what it bounds
+     * @param y where it lies
+     */
+    private record Limit(String name, double y) {}
+
+    /**
+     * A name at a line's right end.
+     *
+     * @param text the name
+     * @param style the line's style
+     * @param x the line's right end in points
+     * @param y the same
+     */
+    private record Tag(String text, LineStyle style, double x, double y) {}
+
+    private Chart(String title) {
+        this.title = Check.words("title", title);
+    }
+
+    /**
+     * Starts a chart.
+     *
+     * @param title its title, one line without a number
+     * @return an empty chart
+     * @throws IllegalArgumentException if the title is blank
+     */
+    public static Chart titled(String title) {
+        return new Chart(title);
+    }
+
+    /**
+     * Says what the chart shows, for whoever cannot see it. Without it there is no figure.
+     *
+     * @param text one or more sentences
+     * @return this chart
+     * @throws IllegalArgumentException if the text is blank
+     */
+    public Chart describedBy(String text) {
+        description = Check.words("description", text);
+        return this;
+    }
+
+    /**
+     * Names the horizontal axis.
+     *
+     * @param quantity what is measured
+     * @param unit its unit as printed; "1" for a bare number
+     * @return this chart
+     * @throws IllegalArgumentException if either is blank or the font lacks a character of it
+     */
+    public Chart x(String quantity, String unit) {
+        xTitle = axisTitle("x", quantity, unit);
+        return this;
+    }
+
+    /**
+     * Names the vertical axis.
+     *
+     * @param quantity what is measured
+     * @param unit its unit as printed; "1" for a bare number
+     * @return this chart
+     * @throws IllegalArgumentException if either is blank or the font lacks a character of it
+     */
+    public Chart y(String quantity, String unit) {
+        yTitle = axisTitle("y", quantity, unit);
+        return this;
+    }
+
+    /**
+     * Adds a line in the next of the house's four styles.
+     *
+     * @param name what it shows
+     * @param x x of each point in the axis's unit, finite; at least two
+     * @param y y of each point in the axis's unit, finite; as many as x
+     * @return this chart
+     * @throws IllegalArgumentException if a value is not finite, the numbers of values differ, or
+     *     four lines have been styled so already
+     */
+    public Chart line(String name, double[] x, double[] y) {
+        for (LineStyle style : IN_TURN) {
+            if (lines.stream().noneMatch(line -> line.style == style)) {
+                return line(name, x, y, style);
+            }
+        }
+        throw new IllegalArgumentException(
+                "line \""
+                        + name
+                        + "\" would be the fifth; the house has four styles in turn, so give it one"
+                        + " or draw two charts");
+    }
+
+    /**
+     * Adds a line in a given style.
+     *
+     * @param name what it shows
+     * @param x x of each point in the axis's unit, finite; at least two
+     * @param y y of each point in the axis's unit, finite; as many as x
+     * @param style weight, dash and colour; no two lines of a chart have the same
+     * @return this chart
+     * @throws IllegalArgumentException if a value is not finite, the numbers of values differ, the
+     *     style or the name is taken, or there would be more than eight lines
+     */
+    public Chart line(String name, double[] x, double[] y, LineStyle style) {
+        Check.printable("name of the line", name);
+        Check.atLeast("line \"" + name + "\"", x.length, 2);
+        Check.sameLength("y of line \"" + name + "\"", y, "x", x);
+        for (Line line : lines) {
+            if (line.style == style || line.name.equals(name)) {
+                throw new IllegalArgumentException(
+                        "line \""
+                                + name
+                                + "\" has the name or the style ("
+                                + style
+                                + ") of line \""
+                                + line.name
+                                + "\"; both must be its own");
+            }
+        }
+        if (lines.size() >= MOST_LINES) {
+            throw new IllegalArgumentException(
+                    "line \"" + name + "\" would be the ninth; a chart has at most " + MOST_LINES);
+        }
+        lines.add(
+                new Line(
+                        name,
+                        Check.finite("x of line \"" + name + "\"", x),
+                        Check.finite("y of line \"" + name + "\"", y),
+                        style));
+        return this;
+    }
+
+    /**
+     * Adds a level line that bounds the others.
+     *
+     * @param name what it bounds
+     * @param y where it lies, in the axis's unit, finite
+     * @return this chart
+     * @throws IllegalArgumentException if the value is not finite or the name blank
+     */
+    public Chart limit(String name, double y) {
+        limits.add(
+                new Limit(
+                        Check.printable("name of the limit", name),
+                        Check.finite("limit \"" + name + "\"", y)));
+        return this;
+    }
+
+    /**
+     * Sets the printed size.
+     *
+     * @param widthMillimetres width in mm, 80 to 400; 165 unless set
+     * @param heightMillimetres height in mm, 40 to 560; 80 unless set
+     * @return this chart
+     * @throws IllegalArgumentException if a size is out of its range
+     */
+    public Chart size(double widthMillimetres, double heightMillimetres) {
+        width = Check.within("width in mm", widthMillimetres, 80, 400);
+        height = Check.within("height in mm", heightMillimetres, 40, 560);
+        return this;
+    }
+
+    /**
+     * Sets what the horizontal axis covers; unless set, all that the lines cover.
+     *
+     * @param from left end in the axis's unit, finite
+     * @param to right end, greater
+     * @return this chart
+     * @throws IllegalArgumentException if the ends are not finite or do not rise
+     */
+    public Chart xRange(double from, double to) {
+        xRange = Check.rising("x range", new double[] {from, to});
+        return this;
+    }
+
+    /**
+     * Sets what the vertical axis covers; unless set, all lines and limits with a little room.
+     *
+     * @param from lower end in the axis's unit, finite
+     * @param to upper end, greater
+     * @return this chart
+     * @throws IllegalArgumentException if the ends are not finite or do not rise
+     */
+    public Chart yRange(double from, double to) {
+        yRange = Check.rising("y range", new double[] {from, to});
+        return this;
+    }
+
+    /**
+     * Draws.
+     *
+     * @return the figure; later changes of this chart do not reach it
+     * @throws IllegalArgumentException if there is no line, no description, or an axis without name
+     *     and unit
+     */
+    public Figure figure() {
+        return new DrawnFigure(picture());
+    }
+
+    Picture picture() {
+        required("a line", lines.isEmpty());
+        required("a description; say what it shows with describedBy", description.isEmpty());
+        required("a name and a unit of x", xTitle.isEmpty());
+        required("a name and a unit of y", yTitle.isEmpty());
+
+        double widest = 0;
+        for (Line line : lines) {
+            widest = Math.max(widest, TextFace.REGULAR.width(line.name));
+        }
+        for (Limit limit : limits) {
+            widest = Math.max(widest, TextFace.REGULAR.width(limit.name));
+        }
+        double tagRoom = widest * Board.SMALL * 1.03 + SAMPLE + 4 * MM;
+        double plotWidth = width * MM - tagRoom;
+        if (plotWidth < 45 * MM) {
+            throw new IllegalArgumentException(
+                    "chart \""
+                            + title
+                            + "\" is "
+                            + width
+                            + " mm wide, too little for the names of its lines; make it wider or"
+                            + " shorten them");
+        }
+
+        XYChart chart = chart((int) (plotWidth / POINTS_PER_UNIT));
+        PlotRecorder recorder = new PlotRecorder(POINTS_PER_UNIT);
+        chart.paint(recorder, chart.getWidth(), chart.getHeight());
+        return new Picture(
+                title, description, width * MM, height * MM, laidOut(chart, recorder.marks()));
+    }
+
+    private XYChart chart(int unitsWide) {
+        XYChart chart =
+                new XYChartBuilder()
+                        .width(unitsWide)
+                        .height((int) (height * UNITS_PER_MM))
+                        .title("")
+                        .xAxisTitle(ROOM_FOR_TITLE)
+                        .yAxisTitle(ROOM_FOR_TITLE)
+                        .build();
+        double[] x = xRange.length > 0 ? xRange : covered(true);
+        double[] y = yRange.length > 0 ? yRange : covered(false);
+        Color unseen = new Color(0, 0, 0, 0);
+        Font font = ChartFont.UNIT.deriveFont((float) (Board.SMALL / POINTS_PER_UNIT));
+        XYStyler styler = chart.getStyler();
+        styler.setLocale(Locale.ROOT);
+        styler.setChartTitleVisible(false);
+        styler.setLegendVisible(false);
+        styler.setAntiAlias(false);
+        styler.setChartBackgroundColor(unseen);
+        styler.setPlotBackgroundColor(unseen);
+        styler.setPlotBorderVisible(false);
+        styler.setPlotContentSize(1);
+        styler.setPlotMargin(0);
+        styler.setChartPadding((int) (1.5 * UNITS_PER_MM));
+        styler.setPlotGridLinesColor(new Color(Ink.GRID.rgb()));
+        styler.setPlotGridLinesStroke(awt(GRID));
+        // Text is measured by the chart, so that there is room for it, but written by us.
+        styler.setXAxisTickLabelsColor(unseen);
+        styler.setYAxisTickLabelsColor(unseen);
+        styler.setAxisTickLabelsFont(font);
+        styler.setAxisTitleFont(font);
+        styler.setChartFontColor(unseen);
+        styler.setAxisTitlePadding((int) (1.6 * UNITS_PER_MM));
+        styler.setAxisTickMarksColor(unseen);
+        styler.setXAxisTickMarksColor(unseen);
+        styler.setYAxisTickMarksColor(unseen);
+        styler.setAxisTickMarkLength((int) (0.8 * UNITS_PER_MM));
+        styler.setAxisTickPadding((int) UNITS_PER_MM);
+        styler.setXAxisTickMarkSpacingHint((int) (16 * UNITS_PER_MM));
+        styler.setYAxisTickMarkSpacingHint((int) (9 * UNITS_PER_MM));
+        styler.setXAxisTickLabelsFormattingFunction(value -> Numbers.shortest(value, 8));
+        styler.setYAxisTickLabelsFormattingFunction(value -> Numbers.shortest(value, 8));
+        styler.setXAxisMin(x[0]).setXAxisMax(x[1]).setYAxisMin(y[0]).setYAxisMax(y[1]);
+        for (Limit limit : limits) {
+            series(
+                    chart,
+                    "limit " + limit.name,
+                    x,
+                    new double[] {limit.y, limit.y},
+                    LineStyle.LIMIT);
+        }
+        for (Line line : lines) {
+            series(chart, "line " + line.name, line.x, line.y, line.style);
+        }
+        return chart;
+    }
+
+    private static void series(
+            XYChart chart, String name, double[] x, double[] y, LineStyle style) {
+        XYSeries series = chart.addSeries(name, x, y);
+        series.setMarker(SeriesMarkers.NONE);
+        series.setLineColor(new Color(style.pen().ink().rgb()));
+        series.setLineStyle(awt(style.pen()));
+    }
+
+    private static BasicStroke awt(Pen pen) {
+        float width = (float) (pen.width() / POINTS_PER_UNIT);
+        if (pen.dash().isEmpty()) {
+            return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
+        }
+        float[] dash = new float[pen.dash().size()];
+        for (int i = 0; i < dash.length; i++) {
+            dash[i] = (float) (pen.dash().get(i) / POINTS_PER_UNIT);
+        }
+        return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);
+    }
+
+    /** Grid, axes, lines and text of the page. */
+    private List<Mark> laidOut(XYChart chart, List<Mark> painted) {
+        double[] x = {chart.getStyler().getXAxisMin(), chart.getStyler().getXAxisMax()};
+        double[] y = {chart.getStyler().getYAxisMin(), chart.getStyler().getYAxisMax()};
+        double left = chart.getScreenXFromChart(x[0]) * POINTS_PER_UNIT;
+        double right = chart.getScreenXFromChart(x[1]) * POINTS_PER_UNIT;
+        double bottom = chart.getScreenYFromChart(y[0]) * POINTS_PER_UNIT;
+        double top = chart.getScreenYFromChart(y[1]) * POINTS_PER_UNIT;
+
+        List<Mark> marks = new ArrayList<>();
+        List<Mark> curves = new ArrayList<>();
+        List<Double> atX = new ArrayList<>();
+        List<Double> atY = new ArrayList<>();
+        for (Mark mark : painted) {
+            if (mark instanceof Mark.Fill fill && fill.ink() == Ink.GRID) {
+                // A grid line comes as a slim rectangle.
+                double[] b = Geometry.bounds(List.of(fill));
+                if (b[2] - b[0] < b[3] - b[1]) {
+                    atX.add((b[0] + b[2]) / 2);
+                } else {
+                    atY.add((b[1] + b[3]) / 2);
+                }
+            } else {
+                curves.add(mark);
+            }
+        }
+        for (double tick : atX) {
+            marks.add(straight(tick, top, tick, bottom, GRID));
+        }
+        for (double tick : atY) {
+            marks.add(straight(left, tick, right, tick, GRID));
+        }
+        if (y[0] < 0 && y[1] > 0) {
+            double zero = chart.getScreenYFromChart(0) * POINTS_PER_UNIT;
+            marks.add(straight(left, zero, right, zero, AXIS));
+        }
+        marks.add(straight(left, top, left, bottom, AXIS));
+        marks.add(straight(left, bottom, right, bottom, AXIS));
+        marks.addAll(curves);
+
+        tickLabels(marks, withEnds(atX, left, right), x, left, right, true, bottom);
+        tickLabels(marks, withEnds(atY, bottom, top), y, bottom, top, false, left);
+        double pageBottom = height * MM;
+        marks.add(
+                new Mark.Words(
+                        xTitle,
+                        (left + right) / 2,
+                        pageBottom - 1.2 * MM,
+                        Mark.Anchor.MIDDLE,
+                        Board.SMALL,
+                        0,
+                        Ink.BLACK));
+        marks.add(
+                new Mark.Words(
+                        yTitle,
+                        1.2 * MM + 0.72 * Board.SMALL,
+                        (top + bottom) / 2,
+                        Mark.Anchor.MIDDLE,
+                        Board.SMALL,
+                        -90,
+                        Ink.BLACK));
+        tags(marks, tagsOf(chart, x, y), right, top, bottom);
+        return marks;
+    }
+
+    /** The chart leaves out a tick at the very end of an axis; a full step from the next, it is one. */
+    private static List<Double> withEnds(List<Double> ticks, double from, double to) {
+        List<Double> all = new ArrayList<>(ticks);
+        double way = Math.signum(to - from);
+        all.sort(Comparator.comparingDouble(tick -> way * tick));
+        if (all.size() >= 2) {
+            double step = all.get(1) - all.get(0);
+            if (Math.abs(all.get(0) - step - from) < 0.02 * Math.abs(step)) {
+                all.add(0, from);
+            }
+            if (Math.abs(all.get(all.size() - 1) + step - to) < 0.02 * Math.abs(step)) {
+                all.add(to);
+            }
+        }
+        return all;
+    }
+
+    private static void tickLabels(
+            List<Mark> marks,
+            List<Double> ticks,
+            double[] range,
+            double from,
+            double to,
+            boolean horizontal,
+            double axis) {
+        double perPoint = (range[1] - range[0]) / (to - from);
+        double step =
+                ticks.size() > 1 ? Math.abs((ticks.get(1) - ticks.get(0)) * perPoint) : range[1];
+        // Ticks are whole multiples of a step of 1, 2 or 5 times a power of ten.
+        double unit = Numbers.niceBelow(step * 1.01);
+        int decimals = (int) Math.max(0, -Math.floor(StrictMath.log10(unit) + 1e-9));
+        double length = 0.8 * MM;
+        for (double tick : ticks) {
+            double value = range[0] + (tick - from) * perPoint;
+            String text = Numbers.fixed(Math.rint(value / unit) * unit, decimals);
+            if (horizontal) {
+                marks.add(straight(tick, axis, tick, axis + length, AXIS));
+                marks.add(
+                        new Mark.Words(
+                                text,
+                                tick,
+                                axis + 2 * MM + 0.66 * Board.SMALL,
+                                Mark.Anchor.MIDDLE,
+                                Board.SMALL,
+                                0,
+                                Ink.BLACK));
+            } else {
+                marks.add(straight(axis - length, tick, axis, tick, AXIS));
+                marks.add(
+                        new Mark.Words(
+                                text,
+                                axis - 1.7 * MM,
+                                tick + 0.33 * Board.SMALL,
+                                Mark.Anchor.END,
+                                Board.SMALL,
+                                0,
+                                Ink.BLACK));
+            }
+        }
+    }
+
+    private List<Tag> tagsOf(XYChart chart, double[] x, double[] y) {
+        List<Tag> tags = new ArrayList<>();
+        for (Line line : lines) {
+            int last = -1;
+            for (int i = 0; i < line.x.length; i++) {
+                if (line.x[i] <= x[1] && (last < 0 || line.x[i] >= line.x[last])) {
+                    last = i;
+                }
+            }
+            double endX = last < 0 ? x[1] : line.x[last];
+            double endY = last < 0 ? line.y[0] : line.y[last];
+            tags.add(tag(chart, line.name, line.style, endX, endY, y));
+        }
+        for (Limit limit : limits) {
+            tags.add(tag(chart, limit.name, LineStyle.LIMIT, x[1], limit.y, y));
+        }
+        return tags;
+    }
+
+    private static Tag tag(
+            XYChart chart, String name, LineStyle style, double x, double y, double[] range) {
+        double inside = Math.min(range[1], Math.max(range[0], y));
+        return new Tag(
+                name,
+                style,
+                chart.getScreenXFromChart(x) * POINTS_PER_UNIT,
+                chart.getScreenYFromChart(inside) * POINTS_PER_UNIT);
+    }
+
+    /** Names at the lines' right ends, spread just so far that none covers another. */
+    private void tags(List<Mark> marks, List<Tag> tags, double right, double top, double bottom) {
+        List<Tag> sorted = new ArrayList<>(tags);
+        sorted.sort(Comparator.comparingDouble(Tag::y));
+        double[] wanted = sorted.stream().mapToDouble(Tag::y).toArray();
+        double[] places = spread(wanted, top + 0.4 * LABEL_PITCH, bottom - 0.4 * LABEL_PITCH);
+        for (int i = 0; i < places.length; i++) {
+            Tag tag = sorted.get(i);
+            double sampleX = right + 2.2 * MM;
+            marks.add(
+                    straight(
+                            tag.x() + 0.3 * MM,
+                            tag.y(),
+                            sampleX,
+                            places[i],
+                            Pen.full(0.4, Ink.GREY)));
+            marks.add(straight(sampleX, places[i], sampleX + SAMPLE, places[i], tag.style().pen()));
+            marks.add(
+                    new Mark.Words(
+                            tag.text(),
+                            sampleX + SAMPLE + 1.2 * MM,
+                            places[i] + 0.3 * Board.SMALL,
+                            Mark.Anchor.START,
+                            Board.SMALL,
+                            0,
+                            tag.style().words()));
+        }
+    }
+
+    /** Moves places apart to at least one pitch, within bounds, order kept. */
+    static double[] spread(double[] wanted, double first, double last) {
+        double[] places = wanted.clone();
+        double low = first;
+        for (int i = 0; i < places.length; i++) {
+            places[i] = Math.max(places[i], low);
+            low = places[i] + LABEL_PITCH;
+        }
+        double high = last;
+        for (int i = places.length - 1; i >= 0; i--) {
+            places[i] = Math.min(places[i], high);
+            high = places[i] - LABEL_PITCH;
+        }
+        return places;
+    }
+
+    private double[] covered(boolean horizontal) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Line line : lines) {
+            for (double value : horizontal ? line.x : line.y) {
+                least = Math.min(least, value);
+                most = Math.max(most, value);
+            }
+        }
+        if (horizontal) {
+            if (least == most) {
+                throw new IllegalArgumentException(
+                        "x of all lines is " + least + "; there must be at least two values");
+            }
+            return new double[] {least, most};
+        }
+        for (Limit limit : limits) {
+            least = Math.min(least, limit.y);
+            most = Math.max(most, limit.y);
+        }
+        double room = least == most ? Math.max(1, Math.abs(least)) * 0.5 : 0.06 * (most - least);
+        return new double[] {least == 0 ? 0 : least - room, most == 0 ? 0 : most + room};
+    }
+
+    private void required(String what, boolean missing) {
+        if (missing) {
+            throw new IllegalArgumentException(
+                    "chart \"" + title + "\" must have " + what + "; it has none");
+        }
+    }
+
+    private static String axisTitle(String axis, String quantity, String unit) {
+        Check.printable("unit of " + axis, unit);
+        String name = Check.printable("name of " + axis, quantity);
+        return unit.equals("1") ? name : name + " (" + unit + ")";
+    }
+
+    private static Mark straight(double x0, double y0, double x1, double y1, Pen pen) {
+        return new Mark.Stroke(List.of(new double[] {x0, y0, x1, y1}), false, pen);
+    }
+}
