@@ -11,6 +11,8 @@ public record Point(double x, double y) {
     /**
      * Checks that both coordinates are numbers.
      *
+     * @param x distance to the right, finite
+     * @param y distance upwards, finite
      * @throws IllegalArgumentException if a coordinate is not finite
      */
     public Point {

@@ -135,6 +135,6 @@ final class Demo {
                 .line("circle", x, heights(x, v -> circle(v) - parabola(v)))
                 .line("catenary", x, heights(x, v -> catenary(v) - parabola(v)))
                 .line("parabola", new double[] {0, SPAN}, new double[] {0, 0})
-                .limit("third of the depth", 1);
+                .limit("limit set for the form", 1);
     }
 }

@@ -1,0 +1,143 @@
+package org.skewback.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.skewback.figure.FigureTest.refused;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+
+/** Charts: ticks that are true, lines that run on, names that don't collide, clear errors. */
+class ChartTest {
+
+    private static Chart chart() {
+        return Chart.titled("Chart")
+                .describedBy("A chart.")
+                .x("distance", "m")
+                .y("eccentricity", "mm");
+    }
+
+    /** Ticks are read back from the page: their places must be a linear scale of their numbers. */
+    @Test
+    void ticksAreALinearScaleThatFitsTheData() throws Exception {
+        double[] x = {0, 100, 336};
+        double[] y = {-40, 110, 20};
+        Svg svg = new Svg(chart().line("one", x, y, LineStyle.RESULT).figure().svg());
+        List<double[]> curve = svg.stroked(LineStyle.RESULT);
+        assertEquals(3, curve.size(), "one path, so that the dash runs on");
+        List<double[]> across = new ArrayList<>();
+        List<double[]> up = new ArrayList<>();
+        for (Element text : svg.all("text")) {
+            String content = text.getTextContent().replace('\u2212', '-');
+            if (content.matches("-?\\d+")) {
+                double value = Double.parseDouble(content);
+                if (text.getAttribute("text-anchor").equals("middle")) {
+                    across.add(new double[] {value, Double.parseDouble(text.getAttribute("x"))});
+                } else {
+                    up.add(new double[] {value, Double.parseDouble(text.getAttribute("y"))});
+                }
+            }
+        }
+        assertTrue(across.size() >= 4 && across.size() <= 10, across.size() + " ticks across");
+        assertTrue(up.size() >= 4 && up.size() <= 12, up.size() + " ticks up");
+        double perX = (curve.get(2)[0] - curve.get(0)[0]) / 336;
+        for (double[] tick : across) {
+            assertEquals(curve.get(0)[0] + perX * tick[0], tick[1], 0.1);
+        }
+        double perY = (curve.get(1)[1] - curve.get(0)[1]) / 150;
+        for (double[] tick : up) {
+            double drop = 0.33 * Board.SMALL;
+            assertEquals(curve.get(0)[1] + perY * (tick[0] + 40) + drop, tick[1], 0.1);
+        }
+    }
+
+    @Test
+    void numbersDoNotFollowTheLocale() {
+        Locale before = Locale.getDefault();
+        String usual = Demo.eccentricities().figure().svg();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            assertEquals(usual, Demo.eccentricities().figure().svg());
+        } finally {
+            Locale.setDefault(before);
+        }
+        assertTrue(usual.contains(">1.5</text>"));
+    }
+
+    @Test
+    void lineIsClippedToTheRangeGiven() throws Exception {
+        Svg svg =
+                new Svg(
+                        chart().line(
+                                        "up",
+                                        new double[] {0, 10},
+                                        new double[] {0, 100},
+                                        LineStyle.CUT)
+                                .xRange(0, 10)
+                                .yRange(0, 50)
+                                .figure()
+                                .svg());
+        List<double[]> curve = svg.stroked(LineStyle.CUT);
+        double[] axis =
+                svg.all("path").stream()
+                        .filter(path -> path.getAttribute("stroke-width").equals("0.6"))
+                        .map(path -> Svg.points(path.getAttribute("d")))
+                        .filter(line -> Math.abs(line.get(0)[1] - line.get(1)[1]) < 1e-9)
+                        .filter(line -> line.get(1)[0] - line.get(0)[0] > 100)
+                        .map(line -> new double[] {line.get(0)[0], line.get(1)[0]})
+                        .findFirst()
+                        .orElseThrow();
+        // Half the y range is reached at half the x range.
+        assertEquals((axis[0] + axis[1]) / 2, curve.get(1)[0], 0.1);
+    }
+
+    @Test
+    void linesTellApartWithoutColour() {
+        List<Pen> pens = new ArrayList<>();
+        for (LineStyle style : LineStyle.values()) {
+            Pen pen = style.pen();
+            for (Pen other : pens) {
+                assertTrue(
+                        !pen.dash().equals(other.dash())
+                                || Math.abs(pen.width() - other.width()) > 0.1,
+                        style + " looks like another");
+            }
+            pens.add(pen);
+        }
+    }
+
+    @Test
+    void namesSpreadNoFartherThanTheyMust() {
+        double[] apart = Chart.spread(new double[] {10, 50}, 0, 100);
+        assertEquals(10, apart[0]);
+        assertEquals(50, apart[1]);
+        double pitch = 1.25 * Board.SMALL;
+        double[] close = Chart.spread(new double[] {95, 96, 97}, 0, 100);
+        assertEquals(100, close[2], 1e-12);
+        assertEquals(pitch, close[2] - close[1], 1e-12);
+        assertEquals(pitch, close[1] - close[0], 1e-12);
+    }
+
+    @Test
+    void badInputIsNamed() {
+        double[] two = {0, 1};
+        refused(() -> Chart.titled("c").line("l", two, new double[] {0, Double.NaN}), "is NaN");
+        refused(() -> Chart.titled("c").line("l", new double[0], new double[0]), "has 0 points");
+        refused(() -> Chart.titled("c").x("time", " "), "unit of x is blank");
+        refused(
+                () -> Chart.titled("c").describedBy("d").line("l", two, two).figure(),
+                "a name and a unit of x");
+        refused(() -> chart().figure(), "must have a line");
+        refused(() -> chart().line("l", two, two).line("l", two, two), "its own");
+        refused(() -> chart().xRange(3, 3), "x range[1] is 3.0");
+        refused(
+                () -> chart().line("l", new double[] {1, 1}, two).figure(),
+                "x of all lines is 1.0");
+        refused(
+                () -> chart().size(80, 60).line("w".repeat(50), two, two).figure(),
+                "too little for the names");
+    }
+}
