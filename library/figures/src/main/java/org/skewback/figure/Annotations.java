@@ -328,7 +328,7 @@ final class Annotations {
             if (i == 2) {
                 double width = TextFace.REGULAR.width(number) * Board.SMALL * 1.03;
                 board.write(
-                        bar(unit, left + 2 * half + width / 2 + 0.5 * MM, base, Mark.Anchor.START));
+                        bar(unit, left + 2 * half + width / 2 + 0.8 * MM, base, Mark.Anchor.START));
             }
         }
         double x = left + 2 * half + 16 * MM;

@@ -24,7 +24,7 @@ import org.skewback.sheet.Figure;
 public final class Chart {
 
     private static final double MM = Board.MILLIMETRE;
-    private static final double UNITS_PER_MM = 20;
+    private static final double UNITS_PER_MM = 40;
     private static final double POINTS_PER_UNIT = MM / UNITS_PER_MM;
     private static final double SAMPLE = 9 * MM;
     private static final double LABEL_PITCH = 1.25 * Board.SMALL;
@@ -596,7 +596,12 @@ public final class Chart {
             most = Math.max(most, limit.y);
         }
         double room = least == most ? Math.max(1, Math.abs(least)) * 0.5 : 0.06 * (most - least);
-        return new double[] {least == 0 ? 0 : least - room, most == 0 ? 0 : most + room};
+        // Lines that only just leave zero, as rounded results do, still start from the axis.
+        double zero = 1e-6 * (most - least);
+        return new double[] {
+            Math.abs(least) <= zero ? Math.min(0, least) : least - room,
+            Math.abs(most) <= zero ? Math.max(0, most) : most + room
+        };
     }
 
     private void required(String what, boolean missing) {

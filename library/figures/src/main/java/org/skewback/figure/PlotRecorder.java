@@ -43,6 +43,9 @@ final class PlotRecorder extends Graphics2D {
 
     private static final double FLATNESS = 0.2;
 
+    /** The chart places its lines to within half a unit; one along the clip's edge must be seen. */
+    private static final double EDGE = 0.6;
+
     private final double pointsPerUnit;
     private final List<Mark> marks = new ArrayList<>();
     private AffineTransform transform = new AffineTransform();
@@ -141,7 +144,10 @@ final class PlotRecorder extends Graphics2D {
         double to = 1;
         double[] p = {x0 - x1, x1 - x0, y0 - y1, y1 - y0};
         double[] q = {
-            x0 - clip.getMinX(), clip.getMaxX() - x0, y0 - clip.getMinY(), clip.getMaxY() - y0
+            x0 - clip.getMinX() + EDGE,
+            clip.getMaxX() - x0 + EDGE,
+            y0 - clip.getMinY() + EDGE,
+            clip.getMaxY() - y0 + EDGE
         };
         for (int i = 0; i < 4; i++) {
             if (p[i] == 0) {

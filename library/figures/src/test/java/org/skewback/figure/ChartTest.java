@@ -95,6 +95,18 @@ class ChartTest {
     }
 
     @Test
+    void lineAlongTheAxisIsDrawn() throws Exception {
+        Svg svg = new Svg(Demo.eccentricities().figure().svg());
+        assertEquals(2, svg.stroked(LineStyle.THIRD).size());
+        String width = Double.toString(LineStyle.THIRD.pen().width());
+        long drawn =
+                svg.all("path").stream()
+                        .filter(path -> path.getAttribute("stroke-width").equals(width))
+                        .count();
+        assertEquals(2, drawn, "the line itself and the piece beside its name");
+    }
+
+    @Test
     void linesTellApartWithoutColour() {
         List<Pen> pens = new ArrayList<>();
         for (LineStyle style : LineStyle.values()) {
