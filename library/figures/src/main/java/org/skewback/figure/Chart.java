@@ -25,6 +25,11 @@ public final class Chart {
 
     private static final double MM = Board.MILLIMETRE;
     private static final double UNITS_PER_MM = 40;
+
+    /** Least distance between two ticks, so that their numbers stand apart. */
+    private static final double LEAST_BETWEEN_X = 13 * MM;
+
+    private static final double LEAST_BETWEEN_Y = 8 * MM;
     private static final double POINTS_PER_UNIT = MM / UNITS_PER_MM;
     private static final double SAMPLE = 9 * MM;
     private static final double LABEL_PITCH = 1.25 * Board.SMALL;
@@ -386,25 +391,18 @@ public final class Chart {
 
         List<Mark> marks = new ArrayList<>();
         List<Mark> curves = new ArrayList<>();
-        List<Double> atX = new ArrayList<>();
-        List<Double> atY = new ArrayList<>();
         for (Mark mark : painted) {
-            if (mark instanceof Mark.Fill fill && fill.ink() == Ink.GRID) {
-                // A grid line comes as a slim rectangle.
-                double[] b = Geometry.bounds(List.of(fill));
-                if (b[2] - b[0] < b[3] - b[1]) {
-                    atX.add((b[0] + b[2]) / 2);
-                } else {
-                    atY.add((b[1] + b[3]) / 2);
-                }
-            } else {
+            // A grid line comes as a slim rectangle; ours stand at our own ticks.
+            if (!(mark instanceof Mark.Fill fill && fill.ink() == Ink.GRID)) {
                 curves.add(mark);
             }
         }
-        for (double tick : atX) {
+        Ticks atX = Ticks.along(x, left, right, LEAST_BETWEEN_X);
+        Ticks atY = Ticks.along(y, bottom, top, LEAST_BETWEEN_Y);
+        for (double tick : atX.places()) {
             marks.add(straight(tick, top, tick, bottom, GRID));
         }
-        for (double tick : atY) {
+        for (double tick : atY.places()) {
             marks.add(straight(left, tick, right, tick, GRID));
         }
         if (y[0] < 0 && y[1] > 0) {
@@ -415,8 +413,8 @@ public final class Chart {
         marks.add(straight(left, bottom, right, bottom, AXIS));
         marks.addAll(curves);
 
-        tickLabels(marks, withEnds(atX, left, right), x, left, right, true, bottom);
-        tickLabels(marks, withEnds(atY, bottom, top), y, bottom, top, false, left);
+        tickLabels(marks, atX, true, bottom);
+        tickLabels(marks, atY, false, left);
         double pageBottom = height * MM;
         marks.add(
                 new Mark.Words(
@@ -440,41 +438,11 @@ public final class Chart {
         return marks;
     }
 
-    /** The chart leaves out a tick at the very end of an axis; a full step from the next, it is one. */
-    private static List<Double> withEnds(List<Double> ticks, double from, double to) {
-        List<Double> all = new ArrayList<>(ticks);
-        double way = Math.signum(to - from);
-        all.sort(Comparator.comparingDouble(tick -> way * tick));
-        if (all.size() >= 2) {
-            double step = all.get(1) - all.get(0);
-            if (Math.abs(all.get(0) - step - from) < 0.02 * Math.abs(step)) {
-                all.add(0, from);
-            }
-            if (Math.abs(all.get(all.size() - 1) + step - to) < 0.02 * Math.abs(step)) {
-                all.add(to);
-            }
-        }
-        return all;
-    }
-
-    private static void tickLabels(
-            List<Mark> marks,
-            List<Double> ticks,
-            double[] range,
-            double from,
-            double to,
-            boolean horizontal,
-            double axis) {
-        double perPoint = (range[1] - range[0]) / (to - from);
-        double step =
-                ticks.size() > 1 ? Math.abs((ticks.get(1) - ticks.get(0)) * perPoint) : range[1];
-        // Ticks are whole multiples of a step of 1, 2 or 5 times a power of ten.
-        double unit = Numbers.niceBelow(step * 1.01);
-        int decimals = (int) Math.max(0, -Math.floor(StrictMath.log10(unit) + 1e-9));
+    private static void tickLabels(List<Mark> marks, Ticks ticks, boolean horizontal, double axis) {
         double length = 0.8 * MM;
-        for (double tick : ticks) {
-            double value = range[0] + (tick - from) * perPoint;
-            String text = Numbers.fixed(Math.rint(value / unit) * unit, decimals);
+        for (int i = 0; i < ticks.places().size(); i++) {
+            double tick = ticks.places().get(i);
+            String text = ticks.labels().get(i);
             if (horizontal) {
                 marks.add(straight(tick, axis, tick, axis + length, AXIS));
                 marks.add(

@@ -57,4 +57,14 @@ final class Numbers {
         double share = value / power;
         return (share >= 5 ? 5 : share >= 2 ? 2 : 1) * power;
     }
+
+    /** The least of 1, 2 and 5 times a power of ten that is not below a positive value. */
+    static double niceAbove(double value) {
+        double below = niceBelow(value);
+        if (below >= value) {
+            return below;
+        }
+        double next = niceBelow(2 * below);
+        return next > below && next >= value ? next : niceBelow(2.5 * below);
+    }
 }
