@@ -1,0 +1,163 @@
+package org.skewback.kernel.wire;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+
+/**
+ * Where a kernel listens and the key its messages are signed with.
+ *
+ * @param ip address of the interface, such as {@code 127.0.0.1}
+ * @param shellPort port of the shell channel, 1 to 65 535
+ * @param controlPort port of the control channel
+ * @param stdinPort port of the stdin channel
+ * @param iopubPort port of the publishing channel
+ * @param heartbeatPort port of the heartbeat
+ * @param key key of the signature; empty where messages are not signed
+ * @see <a href="https://jupyter-client.readthedocs.io/en/stable/kernels.html#connection-files">Jupyter
+ *     client documentation, "Connection files"</a>
+ */
+public record ConnectionFile(
+        String ip,
+        int shellPort,
+        int controlPort,
+        int stdinPort,
+        int iopubPort,
+        int heartbeatPort,
+        String key) {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String SCHEME = "hmac-sha256";
+
+    /**
+     * Makes a connection on the loopback interface with a random key and five ports that are free
+     * now.
+     *
+     * @return the connection
+     * @throws IOException if no port is free
+     */
+    public static ConnectionFile onLoopback() throws IOException {
+        List<ServerSocket> held = new ArrayList<>();
+        try {
+            int[] ports = new int[5];
+            for (int i = 0; i < ports.length; i++) {
+                ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+                held.add(socket);
+                ports[i] = socket.getLocalPort();
+            }
+            byte[] key = new byte[32];
+            new SecureRandom().nextBytes(key);
+            return new ConnectionFile(
+                    "127.0.0.1",
+                    ports[0],
+                    ports[1],
+                    ports[2],
+                    ports[3],
+                    ports[4],
+                    HexFormat.of().formatHex(key));
+        } finally {
+            for (ServerSocket socket : held) {
+                socket.close();
+            }
+        }
+    }
+
+    /**
+     * Reads a connection file.
+     *
+     * @param file the file
+     * @return its content
+     * @throws IOException if the file cannot be read, lacks a field, or asks for a transport or a
+     *     signature other than {@code tcp} and {@code hmac-sha256}
+     */
+    public static ConnectionFile read(Path file) throws IOException {
+        JsonNode json = JSON.readTree(Files.readAllBytes(file));
+        String transport = json.path("transport").asText("tcp");
+        if (!transport.equals("tcp")) {
+            throw new IOException(
+                    "connection file " + file + ": transport is " + transport + ", must be tcp");
+        }
+        String key = json.path("key").asText("");
+        String scheme = json.path("signature_scheme").asText(SCHEME);
+        if (!key.isEmpty() && !scheme.equals(SCHEME)) {
+            throw new IOException(
+                    "connection file "
+                            + file
+                            + ": signature_scheme is "
+                            + scheme
+                            + ", must be "
+                            + SCHEME);
+        }
+        return new ConnectionFile(
+                json.path("ip").asText("127.0.0.1"),
+                port(file, json, "shell_port"),
+                port(file, json, "control_port"),
+                port(file, json, "stdin_port"),
+                port(file, json, "iopub_port"),
+                port(file, json, "hb_port"),
+                key);
+    }
+
+    /**
+     * Writes the connection file, readable by its owner only where the file system knows owners.
+     *
+     * @param file the file, must not exist
+     * @throws IOException if it cannot be written
+     */
+    public void write(Path file) throws IOException {
+        ObjectNode json = JSON.createObjectNode();
+        json.put("transport", "tcp");
+        json.put("ip", ip);
+        json.put("shell_port", shellPort);
+        json.put("control_port", controlPort);
+        json.put("stdin_port", stdinPort);
+        json.put("iopub_port", iopubPort);
+        json.put("hb_port", heartbeatPort);
+        json.put("signature_scheme", SCHEME);
+        json.put("key", key);
+        if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.createFile(
+                    file,
+                    PosixFilePermissions.asFileAttribute(
+                            PosixFilePermissions.fromString("rw-------")));
+        } else {
+            Files.createFile(file);
+        }
+        Files.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(json));
+    }
+
+    /**
+     * Gives the ZeroMQ address of a port.
+     *
+     * @param port the port
+     * @return the address, such as {@code tcp://127.0.0.1:49152}
+     */
+    public String address(int port) {
+        return "tcp://" + ip + ":" + port;
+    }
+
+    private static int port(Path file, JsonNode json, String field) throws IOException {
+        int port = json.path(field).asInt(0);
+        if (port < 1 || port > 65_535) {
+            throw new IOException(
+                    "connection file "
+                            + file
+                            + ": "
+                            + field
+                            + " is "
+                            + json.path(field)
+                            + ", must be 1 to 65535");
+        }
+        return port;
+    }
+}
