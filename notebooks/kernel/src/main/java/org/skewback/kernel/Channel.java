@@ -1,0 +1,9 @@
+package org.skewback.kernel;
+
+/** A channel that carries signed messages. */
+enum Channel {
+    SHELL,
+    CONTROL,
+    STDIN,
+    IOPUB
+}

@@ -1,0 +1,393 @@
+package org.skewback.kernel;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import org.jspecify.annotations.Nullable;
+import org.skewback.kernel.evaluation.Assistant;
+import org.skewback.kernel.evaluation.Cell;
+import org.skewback.kernel.evaluation.CellEvents;
+import org.skewback.kernel.evaluation.CellResult;
+import org.skewback.kernel.evaluation.Evaluator;
+import org.skewback.kernel.evaluation.Libraries;
+import org.skewback.kernel.repository.LocalRepository;
+import org.skewback.kernel.wire.ConnectionFile;
+import org.skewback.kernel.wire.Message;
+
+/**
+ * The kernel: answers requests of the shell channel on one thread and those of the control channel on
+ * another, as the Jupyter message specification says.
+ *
+ * @see <a href="https://jupyter-client.readthedocs.io/en/stable/messaging.html">Jupyter client
+ *     documentation, "Messaging in Jupyter"</a>
+ */
+public final class Kernel implements CellEvents {
+
+    private static final int MOST_PARENTS = 4096;
+
+    /** A request that is being run and may read input. */
+    private record Reading(int run, Message request, boolean allowed) {}
+
+    private final String session = UUID.randomUUID().toString();
+    private final BlockingQueue<Message> shell = new LinkedBlockingQueue<>();
+    private final BlockingQueue<Message> control = new LinkedBlockingQueue<>();
+    private final History history = new History();
+    private final Map<Integer, Message> parents =
+            Collections.synchronizedMap(
+                    new LinkedHashMap<>() {
+                        private static final long serialVersionUID = 1L;
+
+                        @Override
+                        protected boolean removeEldestEntry(Map.Entry<Integer, Message> eldest) {
+                            return size() > MOST_PARENTS;
+                        }
+                    });
+    private final Evaluator evaluator;
+    private final KernelSockets sockets;
+    private int runs;
+    private int executionCount;
+    private volatile @Nullable Reading reading;
+
+    private Kernel(ConnectionFile connection, Libraries libraries) throws IOException {
+        evaluator = new Evaluator(this, libraries);
+        sockets = new KernelSockets(connection, this::received);
+    }
+
+    /**
+     * Starts a kernel and serves it until it is told to shut down.
+     *
+     * @param arguments the path of the connection file
+     * @throws IOException if the connection file cannot be read or the kernel cannot listen
+     */
+    public static void main(String[] arguments) throws IOException {
+        if (arguments.length != 1) {
+            throw new IllegalArgumentException(
+                    "the kernel takes one argument, the path of its connection file; it was given "
+                            + arguments.length);
+        }
+        Kernel kernel =
+                new Kernel(
+                        ConnectionFile.read(Path.of(arguments[0])), LocalRepository.ofThisUser());
+        Runtime.getRuntime().addShutdownHook(new Thread(kernel::end, "skewback-end"));
+        kernel.start();
+    }
+
+    private void start() {
+        sockets.start();
+        ObjectNode content = Replies.object().put("execution_state", "starting");
+        sockets.send(
+                Channel.IOPUB,
+                Message.request(session, "status", content).routedBy(topic("status")));
+        new Thread(() -> serve(shell, Channel.SHELL), "skewback-shell").start();
+        new Thread(() -> serve(control, Channel.CONTROL), "skewback-control").start();
+    }
+
+    private void end() {
+        try {
+            evaluator.close();
+        } catch (IOException e) {
+            KernelSockets.log("the temporary folder was not removed", e);
+        }
+    }
+
+    private void received(Channel channel, Message message) {
+        switch (channel) {
+            case SHELL -> shell.add(message);
+            case CONTROL -> control.add(message);
+            case STDIN -> {
+                if (message.type().equals("input_reply")) {
+                    evaluator.giveInput(message.content().path("value").asText(""));
+                }
+            }
+            case IOPUB -> throw new IllegalStateException("nothing is received on this channel");
+        }
+    }
+
+    private void serve(BlockingQueue<Message> queue, Channel channel) {
+        while (true) {
+            Message request;
+            try {
+                request = queue.take();
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+            status(request, "busy");
+            try {
+                handle(channel, request);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return;
+            } catch (RuntimeException e) {
+                KernelSockets.log("a request of type " + request.type() + " failed", e);
+                reply(channel, request, Replies.error("KernelError", String.valueOf(e)));
+            }
+            status(request, "idle");
+            if (request.type().equals("shutdown_request")) {
+                sockets.close();
+                System.exit(0);
+            }
+        }
+    }
+
+    private void handle(Channel channel, Message request) throws InterruptedException {
+        JsonNode content = request.content();
+        switch (request.type()) {
+            case "kernel_info_request" -> reply(channel, request, Replies.kernelInfo());
+            case "execute_request" -> execute(channel, request);
+            case "is_complete_request" -> reply(channel, request, completeness(content));
+            case "complete_request" -> reply(channel, request, completions(content));
+            case "inspect_request" -> reply(channel, request, inspection(content));
+            case "history_request" -> {
+                ObjectNode reply = Replies.ok();
+                reply.set("history", history.answer(content));
+                reply(channel, request, reply);
+            }
+            case "comm_info_request" -> {
+                ObjectNode reply = Replies.ok();
+                reply.putObject("comms");
+                reply(channel, request, reply);
+            }
+            case "comm_open" -> {
+                // The specification asks whoever does not know the target to close at once.
+                ObjectNode close = Replies.object();
+                close.put("comm_id", content.path("comm_id").asText(""));
+                close.putObject("data");
+                publish(request, "comm_close", close);
+            }
+            case "comm_msg", "comm_close" -> {
+                // No comm is ever open here, so there is nothing such a message could speak to.
+            }
+            case "interrupt_request" -> {
+                evaluator.interrupt();
+                reply(channel, request, Replies.ok());
+            }
+            case "shutdown_request" -> {
+                ObjectNode reply = Replies.ok();
+                reply.put("restart", content.path("restart").asBoolean(false));
+                reply(channel, request, reply);
+            }
+            case "debug_request" ->
+                    reply(
+                            channel,
+                            request,
+                            Replies.error("NotSupported", "this kernel has no debugger"));
+            default ->
+                    reply(
+                            channel,
+                            request,
+                            Replies.error(
+                                    "NotSupported", "this kernel does not know " + request.type()));
+        }
+    }
+
+    private void execute(Channel channel, Message request) {
+        JsonNode content = request.content();
+        String code = content.path("code").asText("");
+        boolean silent = content.path("silent").asBoolean(false);
+        boolean store = content.path("store_history").asBoolean(true) && !silent;
+        if (store) {
+            executionCount++;
+        }
+        int count = executionCount;
+        if (!silent) {
+            ObjectNode input = Replies.object();
+            input.put("code", code);
+            input.put("execution_count", count);
+            publish(request, "execute_input", input);
+        }
+        CellResult result = run(request, count, request.metadata().path("cellId").asText(""), code);
+        ObjectNode reply;
+        String shown = "";
+        if (result instanceof CellResult.Failed failed) {
+            reply = Replies.error(failed);
+            ObjectNode error = reply.deepCopy();
+            error.remove("status");
+            publish(request, "error", error);
+        } else {
+            reply = Replies.ok();
+            Map<String, String> value = ((CellResult.Done) result).content();
+            shown = value.getOrDefault("text/plain", "");
+            if (!silent && !value.isEmpty()) {
+                ObjectNode executed = Replies.object();
+                executed.put("execution_count", count);
+                executed.set("data", MimeContent.data(value));
+                executed.putObject("metadata");
+                publish(request, "execute_result", executed);
+            }
+            reply.set("user_expressions", userExpressions(request, count));
+            reply.putArray("payload");
+        }
+        if (store) {
+            history.add(count, code, shown);
+        }
+        reply.put("execution_count", count);
+        boolean failed = result instanceof CellResult.Failed;
+        // Decided before the reply is out: what a client sends after it is not to be aborted.
+        List<Message> aborted =
+                failed && content.path("stop_on_error").asBoolean(true) ? queued() : List.of();
+        reply(channel, request, reply);
+        aborted.forEach(queued -> abort(channel, queued));
+    }
+
+    private CellResult run(Message request, int count, String cellId, String code) {
+        int run = ++runs;
+        parents.put(run, request);
+        reading = new Reading(run, request, request.content().path("allow_stdin").asBoolean(false));
+        try {
+            return evaluator.run(new Cell(run, count, cellId, code));
+        } finally {
+            reading = null;
+        }
+    }
+
+    private ObjectNode userExpressions(Message request, int count) {
+        ObjectNode values = Replies.object();
+        for (Map.Entry<String, JsonNode> entry :
+                request.content().path("user_expressions").properties()) {
+            CellResult result = run(request, count, "", entry.getValue().asText(""));
+            if (result instanceof CellResult.Failed failed) {
+                values.set(entry.getKey(), Replies.error(failed));
+            } else {
+                ObjectNode value = Replies.ok();
+                value.set("data", MimeContent.data(((CellResult.Done) result).content()));
+                value.putObject("metadata");
+                values.set(entry.getKey(), value);
+            }
+        }
+        return values;
+    }
+
+    /** Takes the execute requests that wait; whatever else waits is still to be served. */
+    private List<Message> queued() {
+        List<Message> waiting = new ArrayList<>();
+        shell.drainTo(waiting);
+        List<Message> executes = new ArrayList<>();
+        for (Message message : waiting) {
+            if (message.type().equals("execute_request")) {
+                executes.add(message);
+            } else {
+                shell.add(message);
+            }
+        }
+        return executes;
+    }
+
+    private void abort(Channel channel, Message request) {
+        status(request, "busy");
+        ObjectNode reply = Replies.object();
+        reply.put("status", "aborted");
+        reply.put("execution_count", executionCount);
+        reply(channel, request, reply);
+        status(request, "idle");
+    }
+
+    private ObjectNode completeness(JsonNode content) {
+        Assistant.Completeness found =
+                evaluator.assistant().completeness(content.path("code").asText(""));
+        ObjectNode reply = Replies.object();
+        reply.put("status", found.status());
+        if (found.status().equals("incomplete")) {
+            reply.put("indent", found.indent());
+        }
+        return reply;
+    }
+
+    private ObjectNode completions(JsonNode content) {
+        String code = content.path("code").asText("");
+        Assistant.Completions found =
+                evaluator.assistant().completions(code, cursor(code, content));
+        ObjectNode reply = Replies.ok();
+        ArrayNode matches = reply.putArray("matches");
+        found.matches().forEach(matches::add);
+        reply.put("cursor_start", code.codePointCount(0, found.start()));
+        reply.put("cursor_end", code.codePointCount(0, found.end()));
+        reply.putObject("metadata");
+        return reply;
+    }
+
+    private ObjectNode inspection(JsonNode content) {
+        String code = content.path("code").asText("");
+        boolean full = content.path("detail_level").asInt(0) > 0;
+        ObjectNode reply = Replies.ok();
+        ObjectNode data = reply.putObject("data");
+        evaluator
+                .assistant()
+                .inspection(code, cursor(code, content), full)
+                .ifPresent(text -> data.put("text/plain", text));
+        reply.put("found", !data.isEmpty());
+        reply.putObject("metadata");
+        return reply;
+    }
+
+    /** The protocol counts characters, Java UTF-16 units. */
+    private static int cursor(String code, JsonNode content) {
+        int length = code.codePointCount(0, code.length());
+        int cursor = content.path("cursor_pos").asInt(length);
+        return code.offsetByCodePoints(0, Math.max(0, Math.min(length, cursor)));
+    }
+
+    private void reply(Channel channel, Message request, ObjectNode content) {
+        String type = request.type().replaceFirst("_request$", "") + "_reply";
+        sockets.send(channel, request.answer(session, type, content));
+    }
+
+    private void publish(Message parent, String type, ObjectNode content) {
+        sockets.send(Channel.IOPUB, parent.answer(session, type, content).routedBy(topic(type)));
+    }
+
+    private void status(Message parent, String state) {
+        publish(parent, "status", Replies.object().put("execution_state", state));
+    }
+
+    private static List<byte[]> topic(String type) {
+        return List.of(type.getBytes(StandardCharsets.US_ASCII));
+    }
+
+    @Override
+    public void printed(int run, boolean error, String text) {
+        Message parent = parents.get(run);
+        if (parent != null) {
+            ObjectNode content = Replies.object();
+            content.put("name", error ? "stderr" : "stdout");
+            content.put("text", text);
+            publish(parent, "stream", content);
+        }
+    }
+
+    @Override
+    public void shows(int run, Map<String, String> value) {
+        Message parent = parents.get(run);
+        if (parent != null) {
+            ObjectNode content = Replies.object();
+            content.set("data", MimeContent.data(value));
+            content.putObject("metadata");
+            content.putObject("transient");
+            publish(parent, "display_data", content);
+        }
+    }
+
+    @Override
+    public void wantsInput(int run, String prompt) {
+        Reading now = reading;
+        if (now == null || now.run != run || !now.allowed) {
+            evaluator.giveInput(null);
+            return;
+        }
+        ObjectNode content = Replies.object();
+        content.put("prompt", prompt);
+        content.put("password", false);
+        sockets.send(Channel.STDIN, now.request.answer(session, "input_request", content));
+    }
+}

@@ -1,0 +1,193 @@
+package org.skewback.kernel;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.nio.ByteBuffer;
+import java.nio.channels.Pipe;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.BiConsumer;
+import org.skewback.kernel.wire.BadMessageException;
+import org.skewback.kernel.wire.ConnectionFile;
+import org.skewback.kernel.wire.Frames;
+import org.skewback.kernel.wire.Message;
+import org.skewback.kernel.wire.MessageCodec;
+import org.zeromq.SocketType;
+import org.zeromq.ZContext;
+import org.zeromq.ZMQ;
+
+/**
+ * Owns all sockets with one thread, which waits without a timeout for whatever comes first: a request,
+ * a heartbeat or a message to send. A bad message is logged and dropped.
+ */
+final class KernelSockets implements Closeable {
+
+    private static final int LINGER_MILLIS = 1000;
+
+    private record Outgoing(Channel channel, Message message) {}
+
+    private final ZContext context = new ZContext();
+    private final Map<Channel, ZMQ.Socket> sockets = new EnumMap<>(Channel.class);
+    private final ZMQ.Socket heartbeat;
+    private final MessageCodec codec;
+    private final BiConsumer<Channel, Message> receiver;
+    private final Queue<Outgoing> outgoing = new ConcurrentLinkedQueue<>();
+    private final Pipe wake;
+    private final CountDownLatch ended = new CountDownLatch(1);
+    private volatile boolean closing;
+
+    /**
+     * Binds the sockets.
+     *
+     * @param connection where to listen
+     * @param receiver called on the sockets' own thread for each good message, must return at once
+     * @throws IOException if the address is not one of the loopback interface
+     */
+    KernelSockets(ConnectionFile connection, BiConsumer<Channel, Message> receiver)
+            throws IOException {
+        if (!InetAddress.getByName(connection.ip()).isLoopbackAddress()) {
+            throw new IOException(
+                    "the connection file asks to listen on "
+                            + connection.ip()
+                            + "; this kernel listens on the loopback interface only, such as"
+                            + " 127.0.0.1");
+        }
+        this.receiver = receiver;
+        this.codec = new MessageCodec(connection.key());
+        this.wake = Pipe.open();
+        wake.source().configureBlocking(false);
+        wake.sink().configureBlocking(false);
+        context.setLinger(LINGER_MILLIS);
+        bind(Channel.SHELL, SocketType.ROUTER, connection.address(connection.shellPort()));
+        bind(Channel.CONTROL, SocketType.ROUTER, connection.address(connection.controlPort()));
+        bind(Channel.STDIN, SocketType.ROUTER, connection.address(connection.stdinPort()));
+        bind(Channel.IOPUB, SocketType.PUB, connection.address(connection.iopubPort()));
+        heartbeat = socket(SocketType.REP, connection.address(connection.heartbeatPort()));
+    }
+
+    private void bind(Channel channel, SocketType type, String address) {
+        sockets.put(channel, socket(type, address));
+    }
+
+    private ZMQ.Socket socket(SocketType type, String address) {
+        ZMQ.Socket socket = context.createSocket(type);
+        // No output is dropped for a slow reader: what a cell prints is bounded in the worker.
+        socket.setHWM(0);
+        socket.bind(address);
+        return socket;
+    }
+
+    /** Starts the thread that owns the sockets. */
+    void start() {
+        new Thread(this::serve, "skewback-sockets").start();
+    }
+
+    /**
+     * Sends a message in turn.
+     *
+     * @param channel where to send it
+     * @param message the message
+     */
+    void send(Channel channel, Message message) {
+        outgoing.add(new Outgoing(channel, message));
+        wake();
+    }
+
+    private void wake() {
+        try {
+            // A full pipe is as good a sign as one more byte.
+            int written = wake.sink().write(ByteBuffer.wrap(new byte[1]));
+            assert written <= 1;
+        } catch (IOException e) {
+            log("the sockets' thread could not be woken", e);
+        }
+    }
+
+    private void serve() {
+        try (ZMQ.Poller poller = context.createPoller(5)) {
+            poller.register(socket(Channel.CONTROL), ZMQ.Poller.POLLIN);
+            poller.register(socket(Channel.SHELL), ZMQ.Poller.POLLIN);
+            poller.register(socket(Channel.STDIN), ZMQ.Poller.POLLIN);
+            poller.register(heartbeat, ZMQ.Poller.POLLIN);
+            poller.register(wake.source(), ZMQ.Poller.POLLIN);
+            ByteBuffer bytes = ByteBuffer.allocate(4096);
+            while (!closing || !outgoing.isEmpty()) {
+                sendAll();
+                if (closing) {
+                    continue;
+                }
+                poller.poll(-1);
+                if (poller.pollin(4)) {
+                    bytes.clear();
+                    int read = wake.source().read(bytes);
+                    assert read <= bytes.capacity();
+                }
+                receiveAll(Channel.CONTROL);
+                receiveAll(Channel.SHELL);
+                receiveAll(Channel.STDIN);
+                List<byte[]> beat = Frames.receive(heartbeat, ZMQ.DONTWAIT);
+                if (beat != null) {
+                    Frames.send(heartbeat, beat);
+                }
+            }
+        } catch (IOException e) {
+            log("the sockets' thread ended", e);
+        } finally {
+            context.close();
+            ended.countDown();
+        }
+    }
+
+    private ZMQ.Socket socket(Channel channel) {
+        ZMQ.Socket socket = sockets.get(channel);
+        if (socket == null) {
+            throw new IllegalStateException("no socket for " + channel);
+        }
+        return socket;
+    }
+
+    private void sendAll() {
+        for (Outgoing next = outgoing.poll(); next != null; next = outgoing.poll()) {
+            try {
+                Frames.send(socket(next.channel), codec.encode(next.message));
+            } catch (RuntimeException e) {
+                log("a message of type " + next.message.type() + " could not be sent", e);
+            }
+        }
+    }
+
+    private void receiveAll(Channel channel) {
+        ZMQ.Socket socket = socket(channel);
+        for (List<byte[]> frames = Frames.receive(socket, ZMQ.DONTWAIT);
+                frames != null;
+                frames = Frames.receive(socket, ZMQ.DONTWAIT)) {
+            try {
+                receiver.accept(channel, codec.decode(frames));
+            } catch (BadMessageException | RuntimeException e) {
+                log("a message on the " + channel + " channel was dropped", e);
+            }
+        }
+    }
+
+    /** Writes to the kernel's log, which is its standard error. */
+    static void log(String what, Throwable e) {
+        System.err.println("skewback: " + what + ": " + e);
+    }
+
+    /** Sends what waits, closes the sockets and returns when that is done. */
+    @Override
+    public void close() {
+        closing = true;
+        wake();
+        try {
+            ended.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

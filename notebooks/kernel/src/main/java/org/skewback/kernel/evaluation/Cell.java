@@ -1,0 +1,11 @@
+package org.skewback.kernel.evaluation;
+
+/**
+ * A cell to be run.
+ *
+ * @param run number of this run, above 0, never used twice
+ * @param number execution count to name the cell by in errors
+ * @param id identifier of the cell in its notebook, empty where the front end gave none
+ * @param code its text
+ */
+public record Cell(int run, int number, String id, String code) {}

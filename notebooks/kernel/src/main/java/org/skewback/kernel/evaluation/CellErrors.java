@@ -1,0 +1,189 @@
+package org.skewback.kernel.evaluation;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import jdk.jshell.Diag;
+import jdk.jshell.EvalException;
+import jdk.jshell.JShellException;
+import jdk.jshell.UnresolvedReferenceException;
+import org.jspecify.annotations.Nullable;
+
+/** Puts errors into the notebook's terms: cells and lines instead of JShell's wrappers. */
+final class CellErrors {
+
+    /** Where a piece of code stands. */
+    private record Place(int cell, int line) {}
+
+    private static final Pattern WRAPPER = Pattern.compile("(REPL\\.)?\\$JShell\\$\\w+\\.");
+    private static final String WRAPPING_PACKAGE = "REPL.";
+    private static final int MOST_FRAMES = 12;
+
+    private final Map<String, Place> places = new HashMap<>();
+
+    /** Remembers where the snippet of an identifier stands. */
+    void place(String snippet, int cell, int line) {
+        places.put(snippet, new Place(cell, line));
+    }
+
+    /** Words for what the compiler rejects. */
+    static CellResult.Failed compile(Cell cell, String java, int offset, List<Diag> diagnostics) {
+        List<String> traceback = new ArrayList<>();
+        String first = null;
+        int firstLine = 0;
+        for (Diag diagnostic : diagnostics) {
+            if (!diagnostic.isError()) {
+                continue;
+            }
+            int at = (int) Math.max(0, diagnostic.getPosition());
+            at = Math.min(java.length(), offset + at);
+            int line = line(java, at);
+            String message = message(diagnostic);
+            if (first == null) {
+                first = message.lines().findFirst().orElse("");
+                firstLine = line;
+            } else {
+                traceback.add("");
+            }
+            traceback.add("cell " + cell.number() + ", line " + line + ": " + message);
+            int begin = java.lastIndexOf('\n', at - 1) + 1;
+            int end = java.indexOf('\n', at);
+            String text = java.substring(begin, end < 0 ? java.length() : end);
+            traceback.add("    " + text);
+            traceback.add("    " + blank(text, at - begin) + "^");
+        }
+        if (first == null) {
+            first = "this is not Java that can be run";
+            firstLine = line(java, offset);
+            traceback.add("cell " + cell.number() + ", line " + firstLine + ": " + first);
+        }
+        return new CellResult.Failed(
+                "CompilationError", "line " + firstLine + ": " + first, traceback);
+    }
+
+    // Tabs stay tabs, so that the caret stands below its column whatever their width.
+    private static String blank(String text, int columns) {
+        StringBuilder blank = new StringBuilder();
+        for (int i = 0; i < columns; i++) {
+            blank.append(i < text.length() && text.charAt(i) == '\t' ? '\t' : ' ');
+        }
+        return blank.toString();
+    }
+
+    private static String message(Diag diagnostic) {
+        List<String> lines = new ArrayList<>();
+        for (String line : diagnostic.getMessage(Locale.ROOT).lines().toList()) {
+            String plain = WRAPPER.matcher(line).replaceAll("");
+            if (!plain.matches("\\s*location:\\s+class\\s*(\\$JShell\\$\\w+)?\\s*")) {
+                lines.add(plain);
+            }
+        }
+        return String.join("\n", lines);
+    }
+
+    /** Line, from 1, of a position in a text. */
+    static int line(String text, int position) {
+        int line = 1;
+        for (int i = 0; i < position; i++) {
+            if (text.charAt(i) == '\n') {
+                line++;
+            }
+        }
+        return line;
+    }
+
+    /** Words for what a cell throws. */
+    CellResult.Failed thrown(JShellException exception, Cell cell, int line) {
+        if (exception instanceof EvalException thrown) {
+            List<String> traceback = new ArrayList<>();
+            String name = name(thrown);
+            String message = thrown.getMessage() == null ? "" : thrown.getMessage();
+            traceback.add(head(thrown));
+            trace(thrown.getStackTrace(), traceback);
+            Throwable cause = thrown.getCause();
+            while (cause instanceof EvalException inner) {
+                traceback.add("caused by " + head(inner));
+                trace(inner.getStackTrace(), traceback);
+                cause = inner.getCause();
+            }
+            return new CellResult.Failed(name, message, traceback);
+        }
+        String message = "the cell uses a declaration that is not complete";
+        if (exception instanceof UnresolvedReferenceException unresolved) {
+            message =
+                    "`"
+                            + unresolved.getSnippet().source().lines().findFirst().orElse("")
+                            + "` uses what has not been declared yet";
+        }
+        return new CellResult.Failed(
+                "UnresolvedReference",
+                message,
+                List.of("cell " + cell.number() + ", line " + line + ": " + message));
+    }
+
+    private static String name(EvalException exception) {
+        String name = String.valueOf(exception.getExceptionClassName());
+        name = WRAPPER.matcher(name).replaceAll("");
+        // The kernel's own errors are told by their short names; the long ones say nothing.
+        return name.startsWith("org.skewback.kernel.worker.")
+                ? name.substring(name.lastIndexOf('.') + 1).replaceFirst(".*\\$", "")
+                : name;
+    }
+
+    private static String head(EvalException exception) {
+        String message = exception.getMessage();
+        return message == null ? name(exception) : name(exception) + ": " + message;
+    }
+
+    private void trace(StackTraceElement[] stack, List<String> traceback) {
+        List<String> frames = new ArrayList<>();
+        for (StackTraceElement frame : stack) {
+            String text = frame(frame);
+            if (text != null) {
+                frames.add(text);
+            }
+        }
+        if (frames.size() <= MOST_FRAMES) {
+            traceback.addAll(frames);
+            return;
+        }
+        int head = MOST_FRAMES - 4;
+        traceback.addAll(frames.subList(0, head));
+        traceback.add("    … " + (frames.size() - MOST_FRAMES) + " more");
+        traceback.addAll(frames.subList(frames.size() - 4, frames.size()));
+    }
+
+    private @Nullable String frame(StackTraceElement frame) {
+        String file = frame.getFileName() == null ? "" : frame.getFileName();
+        Place place = file.startsWith("#") ? places.get(file.substring(1)) : null;
+        if (place != null) {
+            int line = place.line + Math.max(1, frame.getLineNumber()) - 1;
+            String where = "cell " + place.cell + ", line " + line;
+            String type = WRAPPER.matcher(frame.getClassName()).replaceAll("");
+            String method = frame.getMethodName();
+            boolean top = method.isEmpty() || method.startsWith("do_it$");
+            if (top) {
+                return "    at " + where;
+            }
+            return "    at " + (type.isEmpty() ? method : type + "." + method) + " (" + where + ")";
+        }
+        String type = frame.getClassName();
+        if (type.startsWith(WRAPPING_PACKAGE)
+                || type.startsWith("org.skewback.kernel.")
+                || type.startsWith("jdk.internal.")
+                || type.startsWith("java.lang.reflect.")
+                || type.startsWith("java.lang.invoke.")) {
+            return null;
+        }
+        String where =
+                file.isEmpty() || file.equals("null")
+                        ? ""
+                        : frame.getLineNumber() > 0
+                                ? " (" + file + ":" + frame.getLineNumber() + ")"
+                                : " (" + file + ")";
+        return "    at " + type + "." + frame.getMethodName() + where;
+    }
+}

@@ -1,0 +1,436 @@
+package org.skewback.kernel.evaluation;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import jdk.jshell.DeclarationSnippet;
+import jdk.jshell.ExpressionSnippet;
+import jdk.jshell.Snippet;
+import jdk.jshell.Snippet.SubKind;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.VarSnippet;
+import org.jspecify.annotations.Nullable;
+import org.skewback.kernel.worker.Link;
+
+/**
+ * Runs cells. One thread runs them; another may interrupt. When the worker ends, the next cell finds
+ * a fresh one.
+ */
+public final class Evaluator implements Closeable {
+
+    /** How long a cell may take to obey an interrupt before the worker is ended. */
+    private static final long PATIENCE_MILLIS = 3000;
+
+    private static final long REMIND_MILLIS = 250;
+
+    /** The cell that runs. */
+    private static final class Running {
+        private final int run;
+        private final CountDownLatch ended = new CountDownLatch(1);
+        private volatile boolean interrupted;
+        private volatile @Nullable JavaSession session;
+
+        Running(int run) {
+            this.run = run;
+        }
+    }
+
+    private final CellEvents events;
+    private final Libraries libraries;
+    private final Path folder;
+    private final Path workerJar;
+    private final Set<Path> classPath = new LinkedHashSet<>();
+    private CompletableFuture<JavaSession> session;
+    private volatile @Nullable Running running;
+
+    /**
+     * Starts the compiler and the first worker in the background.
+     *
+     * @param events told what cells do while they run
+     * @param libraries where {@code %maven} finds libraries
+     * @throws IOException if the worker's jar cannot be written
+     */
+    public Evaluator(CellEvents events, Libraries libraries) throws IOException {
+        this.events = events;
+        this.libraries = libraries;
+        this.folder = Files.createTempDirectory("skewback-kernel-");
+        this.workerJar = folder.resolve("worker.jar");
+        WorkerJar.write(workerJar);
+        // JShell compiles against this property; cells must see the worker's functions and nothing
+        // of the kernel's own libraries. The VM itself read it long ago.
+        System.setProperty("java.class.path", workerJar.toString());
+        this.session = start();
+    }
+
+    private CompletableFuture<JavaSession> start() {
+        List<Path> paths = List.copyOf(classPath);
+        return CompletableFuture.supplyAsync(
+                () -> {
+                    try {
+                        return new JavaSession(workerJar, events, paths);
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                },
+                task -> {
+                    Thread thread = new Thread(task, "skewback-start");
+                    thread.setDaemon(true);
+                    thread.start();
+                });
+    }
+
+    /**
+     * Runs a cell.
+     *
+     * @param cell the cell
+     * @return how it ended
+     */
+    public CellResult run(Cell cell) {
+        Running now = new Running(cell.run());
+        running = now;
+        try {
+            JavaSession java = session.join();
+            now.session = java;
+            return run(cell, java, now);
+        } catch (CompletionException e) {
+            return lost("the worker could not be started (" + e.getCause() + ")");
+        } finally {
+            running = null;
+            now.ended.countDown();
+        }
+    }
+
+    private CellResult run(Cell cell, JavaSession java, Running now) {
+        try {
+            java.control().begin(cell.run());
+            cellStarts(cell, java);
+            CellResult result = runAll(cell, java, now);
+            String gone = java.control().gone();
+            return gone == null ? result : lost(gone);
+        } catch (WorkerGoneException e) {
+            return lost(String.valueOf(e.getMessage()));
+        } catch (IllegalStateException e) {
+            // JShell refuses to go on when it has learnt that the worker is gone.
+            String gone = java.worker().end();
+            if (gone == null) {
+                throw e;
+            }
+            return lost(gone);
+        }
+    }
+
+    // A session that is still starting has a worker that ends by itself when its link breaks.
+    private void closeSession() {
+        if (session.isDone() && !session.isCompletedExceptionally()) {
+            session.join().close();
+        }
+    }
+
+    private CellResult lost(String reason) {
+        closeSession();
+        session = start();
+        String message =
+                reason
+                        + "; all variables are lost. A fresh worker is starting: run the cells"
+                        + " above again";
+        return new CellResult.Failed("WorkerStopped", message, List.of(message));
+    }
+
+    private static void cellStarts(Cell cell, JavaSession java) throws WorkerGoneException {
+        List<WorkerControl.Slot> slots = cell.id().isEmpty() ? List.of() : java.slots();
+        java.worker()
+                .ask(
+                        Link.Kind.CELL_STARTS,
+                        packet -> {
+                            packet.number(cell.run()).text(cell.id()).number(slots.size());
+                            for (WorkerControl.Slot slot : slots) {
+                                packet.text(slot.className()).text(slot.fieldName());
+                            }
+                        });
+    }
+
+    private CellResult runAll(Cell cell, JavaSession java, Running now) throws WorkerGoneException {
+        Magic.Parted parted = Magic.part(cell.code());
+        for (Magic magic : parted.magics()) {
+            CellResult.Failed failed = obey(magic, cell, java);
+            if (failed != null) {
+                return failed;
+            }
+        }
+        List<Piece> pieces = new ArrayList<>(Piece.of(parted.java(), java.analysis()));
+        // What the parser cannot read is told before anything of the cell has run.
+        for (Piece piece : pieces) {
+            if (piece.broken() && isErroneous(java, piece)) {
+                return rejected(cell, parted.java(), java, piece);
+            }
+        }
+        Snippet value = null;
+        List<Snippet> declared = new ArrayList<>();
+        while (!pieces.isEmpty()) {
+            Piece piece = pieces.remove(0);
+            int line = CellErrors.line(parted.java(), piece.offset());
+            forget(java, value);
+            value = null;
+            List<SnippetEvent> outcome = evaluate(java, cell, piece, line);
+            if (isRejected(outcome) && hoist(java, cell, parted.java(), pieces)) {
+                outcome = evaluate(java, cell, piece, line);
+            }
+            if (java.control().gone() != null) {
+                break;
+            }
+            if (java.control().stopped() || now.interrupted) {
+                return interrupted();
+            }
+            for (SnippetEvent event : outcome) {
+                if (event.causeSnippet() != null) {
+                    continue;
+                }
+                if (event.status() == Snippet.Status.REJECTED) {
+                    return CellErrors.compile(
+                            cell,
+                            parted.java(),
+                            piece.offset(),
+                            java.shell().diagnostics(event.snippet()).toList());
+                }
+                if (event.exception() != null) {
+                    return java.errors().thrown(event.exception(), cell, line);
+                }
+                declared.add(event.snippet());
+                value = event.snippet();
+            }
+        }
+        tellUnresolved(cell, java, declared);
+        return show(cell, java, value);
+    }
+
+    private static CellResult interrupted() {
+        String message = "the cell was interrupted; all variables are kept";
+        return new CellResult.Failed("CellInterrupted", message, List.of(message));
+    }
+
+    private static boolean isErroneous(JavaSession java, Piece piece) {
+        return java.analysis().sourceToSnippets(piece.source()).stream()
+                .anyMatch(snippet -> snippet.kind() == Snippet.Kind.ERRONEOUS);
+    }
+
+    private static CellResult rejected(Cell cell, String text, JavaSession java, Piece piece) {
+        int line = CellErrors.line(text, piece.offset());
+        for (SnippetEvent event : evaluate(java, cell, piece, line)) {
+            if (event.status() == Snippet.Status.REJECTED) {
+                return CellErrors.compile(
+                        cell,
+                        text,
+                        piece.offset(),
+                        java.shell().diagnostics(event.snippet()).toList());
+            }
+        }
+        return CellErrors.compile(cell, text, piece.offset(), List.of());
+    }
+
+    private static List<SnippetEvent> evaluate(JavaSession java, Cell cell, Piece piece, int line) {
+        return java.evaluate(piece.source(), cell.number(), line);
+    }
+
+    private static boolean isRejected(List<SnippetEvent> events) {
+        return events.stream().anyMatch(e -> e.status() == Snippet.Status.REJECTED);
+    }
+
+    /**
+     * Declares the classes and methods that stand further down in the cell, so that what was
+     * rejected for want of them can be tried again.
+     */
+    private static boolean hoist(JavaSession java, Cell cell, String text, List<Piece> pieces) {
+        List<Piece> later =
+                pieces.stream()
+                        .filter(
+                                piece ->
+                                        java.analysis().sourceToSnippets(piece.source()).stream()
+                                                .allMatch(
+                                                        s ->
+                                                                s.kind() == Snippet.Kind.METHOD
+                                                                        || s.kind()
+                                                                                == Snippet.Kind
+                                                                                        .TYPE_DECL))
+                        .toList();
+        for (Piece piece : later) {
+            if (!isRejected(evaluate(java, cell, piece, CellErrors.line(text, piece.offset())))) {
+                pieces.remove(piece);
+            }
+        }
+        return !later.isEmpty();
+    }
+
+    private void tellUnresolved(Cell cell, JavaSession java, List<Snippet> declared) {
+        for (Snippet snippet : declared) {
+            Snippet.Status status = java.shell().status(snippet);
+            if (snippet instanceof DeclarationSnippet declaration
+                    && (status == Snippet.Status.RECOVERABLE_DEFINED
+                            || status == Snippet.Status.RECOVERABLE_NOT_DEFINED)) {
+                String missing =
+                        String.join(
+                                ", ", java.shell().unresolvedDependencies(declaration).toList());
+                events.printed(
+                        cell.run(),
+                        true,
+                        declaration.name()
+                                + " can be used once this is declared: "
+                                + missing
+                                + "\n");
+            }
+        }
+    }
+
+    private static CellResult show(Cell cell, JavaSession java, @Nullable Snippet snippet)
+            throws WorkerGoneException {
+        if (snippet == null || !isExpression(snippet)) {
+            return new CellResult.Done(Map.of());
+        }
+        Link.Reader answer =
+                java.worker().ask(Link.Kind.RENDER, packet -> packet.number(cell.run()));
+        Link.Outcome outcome = answer.outcome();
+        CellResult result =
+                outcome == Link.Outcome.DONE
+                        ? new CellResult.Done(WorkerProcess.content(answer))
+                        : interrupted();
+        forget(java, snippet);
+        return result;
+    }
+
+    private static boolean isExpression(Snippet snippet) {
+        return snippet.subKind() == SubKind.TEMP_VAR_EXPRESSION_SUBKIND
+                || (snippet instanceof ExpressionSnippet
+                        && snippet.subKind() != SubKind.ASSIGNMENT_SUBKIND);
+    }
+
+    /**
+     * Drops the variable that JShell makes of every bare expression: it would slow every later cell
+     * and keep the value alive.
+     */
+    private static void forget(JavaSession java, @Nullable Snippet snippet)
+            throws WorkerGoneException {
+        if (snippet instanceof VarSnippet variable
+                && variable.subKind() == SubKind.TEMP_VAR_EXPRESSION_SUBKIND) {
+            WorkerControl.Slot slot = java.slot(variable);
+            java.worker()
+                    .ask(
+                            Link.Kind.FORGET,
+                            packet -> packet.text(slot.className()).text(slot.fieldName()));
+            java.shell().drop(variable);
+        }
+    }
+
+    private CellResult.@Nullable Failed obey(Magic magic, Cell cell, JavaSession java) {
+        try {
+            switch (magic.name()) {
+                case "maven" -> libraries.find(magic.argument()).forEach(p -> addPath(p, java));
+                case "classpath" -> addExisting(magic.argument(), java);
+                default ->
+                        throw new Libraries.MissingException(
+                                "there is no %"
+                                        + magic.name()
+                                        + "; this kernel knows %maven group:artifact:version and"
+                                        + " %classpath path");
+            }
+            return null;
+        } catch (Libraries.MissingException e) {
+            String message = String.valueOf(e.getMessage());
+            List<String> traceback = new ArrayList<>();
+            traceback.add("cell " + cell.number() + ", line " + magic.line() + ":");
+            message.lines().forEach(traceback::add);
+            return new CellResult.Failed("MagicError", message, traceback);
+        }
+    }
+
+    private void addExisting(String argument, JavaSession java) throws Libraries.MissingException {
+        Path path = argument.isBlank() ? null : Path.of(argument).toAbsolutePath().normalize();
+        if (path == null || !Files.exists(path)) {
+            throw new Libraries.MissingException(
+                    path == null
+                            ? "%classpath needs a jar or a folder of classes"
+                            : "%classpath: there is no " + path);
+        }
+        addPath(path, java);
+    }
+
+    private void addPath(Path path, JavaSession java) {
+        if (classPath.add(path)) {
+            java.shell().addToClasspath(path.toString());
+        }
+    }
+
+    /**
+     * Interrupts the cell that runs, if one does, and returns when it has really ended: by itself,
+     * or after three seconds with its worker.
+     *
+     * @throws InterruptedException if the calling thread is interrupted
+     */
+    public void interrupt() throws InterruptedException {
+        Running now = running;
+        if (now == null) {
+            return;
+        }
+        now.interrupted = true;
+        long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(PATIENCE_MILLIS);
+        do {
+            JavaSession java = now.session;
+            if (java != null) {
+                java.worker().tell(Link.packet(Link.Kind.STOP).number(now.run));
+            }
+            if (now.ended.await(REMIND_MILLIS, TimeUnit.MILLISECONDS)) {
+                return;
+            }
+        } while (System.nanoTime() < deadline);
+        JavaSession java = now.session;
+        if (java != null) {
+            java.worker()
+                    .kill(
+                            "the cell did not stop when it was interrupted, so the worker, the"
+                                    + " process that runs the cells, was ended");
+        }
+        now.ended.await();
+    }
+
+    /**
+     * Gives the cell that waits for input a line.
+     *
+     * @param line the line, or null to refuse it
+     */
+    public void giveInput(@Nullable String line) {
+        Running now = running;
+        JavaSession java = now == null ? null : now.session;
+        if (java != null) {
+            java.worker()
+                    .tell(
+                            Link.packet(Link.Kind.INPUT)
+                                    .flag(line != null)
+                                    .text(line == null ? "" : line));
+        }
+    }
+
+    /**
+     * Gives what answers questions about code without running it.
+     *
+     * @return the assistant of the present session
+     */
+    public Assistant assistant() {
+        return new Assistant(session.join());
+    }
+
+    @Override
+    public void close() throws IOException {
+        closeSession();
+        Files.deleteIfExists(workerJar);
+        Files.deleteIfExists(folder);
+    }
+}

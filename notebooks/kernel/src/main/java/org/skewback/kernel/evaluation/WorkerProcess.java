@@ -1,0 +1,288 @@
+package org.skewback.kernel.evaluation;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
+import java.net.SocketTimeoutException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.skewback.kernel.worker.Link;
+import org.skewback.kernel.worker.WorkerMain;
+
+/** One worker VM and the requests to it. Safe for many threads. */
+final class WorkerProcess implements Closeable {
+
+    /** Environment variable with further options for the VM that runs the cells, such as -Xmx4g. */
+    static final String OPTIONS = "SKEWBACK_WORKER_OPTIONS";
+
+    private static final int CONNECT_MILLIS = 30_000;
+
+    private final Process process;
+    private final CompletableFuture<Link> link = new CompletableFuture<>();
+    private final Map<Integer, CompletableFuture<Link.Reader>> open = new ConcurrentHashMap<>();
+    private final AtomicInteger numbers = new AtomicInteger();
+    private final CellEvents events;
+    private volatile @Nullable String end;
+    private volatile @Nullable String killedBecause;
+
+    /**
+     * Starts a worker; it is connected in the background.
+     *
+     * @param jar jar of the worker's classes
+     * @param events told what the cells do
+     * @throws IOException if the VM cannot be started
+     */
+    WorkerProcess(Path jar, CellEvents events) throws IOException {
+        this.events = events;
+        ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+        try {
+            server.setSoTimeout(CONNECT_MILLIS);
+            byte[] random = new byte[32];
+            new SecureRandom().nextBytes(random);
+            String token = HexFormat.of().formatHex(random);
+            List<String> command = new ArrayList<>();
+            command.add(
+                    Path.of(System.getProperty("java.home"), "bin", "java")
+                            .toAbsolutePath()
+                            .toString());
+            command.addAll(
+                    List.of(
+                            "-XX:+UseSerialGC",
+                            "-XX:-UsePerfData",
+                            "-Xshare:auto",
+                            "-Djava.awt.headless=true",
+                            "-Dfile.encoding=UTF-8"));
+            String further = System.getenv(OPTIONS);
+            if (further != null && !further.isBlank()) {
+                command.addAll(Arrays.asList(further.trim().split("\\s+")));
+            }
+            command.addAll(
+                    List.of(
+                            "-javaagent:" + jar,
+                            "-cp",
+                            jar.toString(),
+                            WorkerMain.class.getName()));
+            // What the VM itself prints must not get between the kernel and its launcher.
+            process =
+                    new ProcessBuilder(command)
+                            .redirectOutput(ProcessBuilder.Redirect.INHERIT)
+                            .redirectError(ProcessBuilder.Redirect.INHERIT)
+                            .start();
+            OutputStream start = process.getOutputStream();
+            start.write(
+                    (server.getLocalPort() + "\n" + token + "\n")
+                            .getBytes(StandardCharsets.US_ASCII));
+            start.flush();
+            Thread thread =
+                    new Thread(() -> connectAndReceive(server, token), "skewback-worker-link");
+            thread.setDaemon(true);
+            thread.start();
+        } catch (IOException e) {
+            server.close();
+            throw e;
+        }
+    }
+
+    private void connectAndReceive(ServerSocket server, String token) {
+        try (server) {
+            Link connected = accept(server, token);
+            link.complete(connected);
+            while (true) {
+                received(connected.receive());
+            }
+        } catch (IOException e) {
+            ended();
+        }
+    }
+
+    private Link accept(ServerSocket server, String token) throws IOException {
+        byte[] expected = token.getBytes(StandardCharsets.US_ASCII);
+        while (true) {
+            Socket socket;
+            try {
+                server.setSoTimeout(500);
+                socket = server.accept();
+            } catch (SocketTimeoutException e) {
+                if (!process.isAlive()) {
+                    throw e;
+                }
+                continue;
+            }
+            // A stranger that connects and is silent must not keep the worker from its place.
+            socket.setSoTimeout(2000);
+            try {
+                Link candidate = new Link(socket);
+                Link.Reader hello = candidate.receive();
+                if (hello.kind() == Link.Kind.HELLO
+                        && MessageDigest.isEqual(hello.bytes(), expected)) {
+                    socket.setSoTimeout(0);
+                    return candidate;
+                }
+            } catch (IOException | RuntimeException e) {
+                System.err.println("a connection that is not the worker's was refused: " + e);
+            }
+            socket.close();
+        }
+    }
+
+    private void received(Link.Reader packet) {
+        switch (packet.kind()) {
+            case ANSWER -> {
+                CompletableFuture<Link.Reader> waiting = open.remove(packet.number());
+                if (waiting != null) {
+                    waiting.complete(packet);
+                }
+            }
+            case OUTPUT -> events.printed(packet.number(), packet.flag(), packet.text());
+            case DISPLAY -> events.shows(packet.number(), content(packet));
+            case INPUT_WANTED -> events.wantsInput(packet.number(), packet.text());
+            default -> System.err.println("the worker sent " + packet.kind());
+        }
+    }
+
+    /** Reads content by MIME type. */
+    static Map<String, String> content(Link.Reader packet) {
+        Map<String, String> content = new LinkedHashMap<>();
+        int count = packet.number();
+        for (int i = 0; i < count; i++) {
+            content.put(packet.text(), packet.text());
+        }
+        return content;
+    }
+
+    private void ended() {
+        process.destroyForcibly();
+        String reason = killedBecause;
+        if (reason == null) {
+            reason = "the worker, the process that runs the cells, stopped";
+            try {
+                if (process.waitFor(2, TimeUnit.SECONDS)) {
+                    int status = process.exitValue();
+                    // A process ended by a signal has 128 plus its number as status (POSIX shells
+                    // and java.lang.Process on Unix).
+                    reason +=
+                            status > 128
+                                    ? " (it was killed by signal " + (status - 128) + ")"
+                                    : " (exit status " + status + ")";
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+        end = reason;
+        link.completeExceptionally(new WorkerGoneException(reason));
+        for (Integer number : List.copyOf(open.keySet())) {
+            fail(number, reason);
+        }
+    }
+
+    private void fail(int number, String reason) {
+        CompletableFuture<Link.Reader> waiting = open.remove(number);
+        if (waiting != null) {
+            waiting.completeExceptionally(new WorkerGoneException(reason));
+        }
+    }
+
+    /** Why the worker is gone, or null while it serves. */
+    @Nullable String end() {
+        return end;
+    }
+
+    /**
+     * Asks and waits for the answer.
+     *
+     * @param kind kind of request
+     * @param fill writes what the request says
+     * @return the answer, to be read from its outcome on
+     * @throws WorkerGoneException if the worker ends before it has answered
+     */
+    Link.Reader ask(Link.Kind kind, Consumer<Link.Writer> fill) throws WorkerGoneException {
+        int number = numbers.incrementAndGet();
+        CompletableFuture<Link.Reader> answer = new CompletableFuture<>();
+        open.put(number, answer);
+        Link.Writer packet = Link.packet(kind).number(number);
+        fill.accept(packet);
+        try {
+            link.get().send(packet);
+            String gone = end;
+            if (gone != null) {
+                fail(number, gone);
+            }
+            return answer.get();
+        } catch (ExecutionException e) {
+            throw gone(e.getCause());
+        } catch (IOException e) {
+            return awaitEnd(answer);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new WorkerGoneException("the kernel is shutting down");
+        }
+    }
+
+    // The socket broke; the thread that receives finds out why and then fails every open request.
+    private static Link.Reader awaitEnd(CompletableFuture<Link.Reader> answer)
+            throws WorkerGoneException {
+        try {
+            return answer.get();
+        } catch (ExecutionException e) {
+            throw gone(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new WorkerGoneException("the kernel is shutting down");
+        }
+    }
+
+    private static WorkerGoneException gone(@Nullable Throwable cause) {
+        return new WorkerGoneException(
+                cause == null ? "the worker stopped" : String.valueOf(cause.getMessage()));
+    }
+
+    /**
+     * Sends what needs no answer; a worker that is gone is found out by the next request.
+     *
+     * @param packet the packet
+     */
+    void tell(Link.Writer packet) {
+        Link connected = link.isCompletedExceptionally() ? null : link.getNow(null);
+        if (connected != null) {
+            try {
+                connected.send(packet);
+            } catch (IOException e) {
+                System.err.println("the worker could not be told: " + e);
+            }
+        }
+    }
+
+    /**
+     * Ends the worker at once.
+     *
+     * @param reason told to whoever waits for an answer
+     */
+    void kill(String reason) {
+        killedBecause = reason;
+        process.destroyForcibly();
+    }
+
+    @Override
+    public void close() {
+        kill("the kernel is shutting down");
+    }
+}

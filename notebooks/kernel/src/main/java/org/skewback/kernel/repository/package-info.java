@@ -1,0 +1,5 @@
+/** Finding libraries in the user's local Maven repository. */
+@NullMarked
+package org.skewback.kernel.repository;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,315 @@
+package org.skewback.kernel.worker;
+
+import java.io.IOException;
+import java.lang.instrument.Instrumentation;
+import java.lang.instrument.UnmodifiableClassException;
+import java.lang.reflect.Field;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import jdk.jshell.spi.SPIResolutionException;
+import org.jspecify.annotations.Nullable;
+
+/** Serves the front's requests one after the other on the thread that runs the cells. */
+final class CellRunner {
+
+    private static final String CELL_AWARE = "org.skewback.display.CellAware";
+    private static final int MOST_FRAMES = 64;
+    private static final int MOST_CAUSES = 8;
+
+    private final Link link;
+    private final CellOutput output;
+    private final Instrumentation instrumentation;
+    private final CellLoader loader = new CellLoader();
+    private final Renderer renderer = new Renderer(loader);
+    private final BlockingQueue<Link.Reader> requests = new LinkedBlockingQueue<>();
+    private final Thread thread = new Thread(this::serve, "skewback-cells");
+    private @Nullable Object last;
+
+    // Guarded by this: an order to stop must not hit the thread outside the run it is meant for.
+    private int running = Run.NONE;
+
+    CellRunner(Link link, CellOutput output, Instrumentation instrumentation) {
+        this.link = link;
+        this.output = output;
+        this.instrumentation = instrumentation;
+        thread.setContextClassLoader(loader);
+        CellFunctions.connect(this);
+    }
+
+    void start() {
+        thread.start();
+    }
+
+    void request(Link.Reader packet) {
+        requests.add(packet);
+    }
+
+    /** Tells a run to stop, if it is the one that runs. */
+    synchronized void stop(int run) {
+        if (running == run) {
+            Stop.stop(run);
+            thread.interrupt();
+        }
+    }
+
+    void display(@Nullable Object value) {
+        try {
+            Map<String, String> content = renderer.render(value);
+            output.flush();
+            link.send(content(Link.packet(Link.Kind.DISPLAY).number(Run.ofThisThread()), content));
+        } catch (InterruptedException e) {
+            throw new Stop.CellStopped();
+        } catch (IOException e) {
+            WorkerMain.leave();
+        }
+    }
+
+    private void serve() {
+        while (true) {
+            try {
+                answer(requests.take());
+            } catch (InterruptedException e) {
+                // An order to stop that came when its run had just ended: nothing is left to stop.
+                Stop.clear();
+            } catch (IOException e) {
+                WorkerMain.leave();
+            }
+        }
+    }
+
+    private void answer(Link.Reader request) throws IOException {
+        Link.Writer answer = Link.packet(Link.Kind.ANSWER).number(request.number());
+        switch (request.kind()) {
+            case CELL_STARTS -> cellStarts(request, answer);
+            case LOAD -> load(request, answer);
+            case REDEFINE -> redefine(request, answer);
+            case INVOKE -> invoke(request, answer);
+            case RENDER -> render(request, answer);
+            case FORGET -> forget(request, answer);
+            case CLASS_PATH -> classPath(request, answer);
+            default -> answer.outcome(Link.Outcome.REFUSED).text("unknown request");
+        }
+        output.flush();
+        link.send(answer);
+    }
+
+    private synchronized void begin(int run) {
+        running = run;
+    }
+
+    /** Ends a run, or a part of it, and says whether it was told to stop. */
+    private synchronized boolean end() {
+        running = Run.NONE;
+        boolean stopped = Stop.clear();
+        Thread.interrupted();
+        return stopped;
+    }
+
+    private void cellStarts(Link.Reader request, Link.Writer answer) {
+        int run = request.number();
+        String cell = request.text();
+        int count = request.number();
+        Run.starts(run);
+        begin(run);
+        try {
+            for (int i = 0; i < count; i++) {
+                tell(request.text(), request.text(), cell);
+            }
+        } finally {
+            end();
+        }
+        done(answer);
+    }
+
+    private void tell(String className, String fieldName, String cell) {
+        try {
+            Object value = field(className, fieldName).get(null);
+            if (value == null) {
+                return;
+            }
+            Method method =
+                    Renderer.method(value.getClass(), CELL_AWARE, "cellStarts", String.class);
+            if (method != null) {
+                method.invoke(value, cell);
+            }
+        } catch (InvocationTargetException e) {
+            System.err.println(fieldName + " failed as the cell started: " + e.getCause());
+        } catch (ReflectiveOperationException | LinkageError e) {
+            // A variable whose class could not be loaded holds no value to tell.
+            return;
+        }
+    }
+
+    private Field field(String className, String name) throws ReflectiveOperationException {
+        Field field = loader.loadClass(className).getDeclaredField(name);
+        field.setAccessible(true);
+        return field;
+    }
+
+    private void load(Link.Reader request, Link.Writer answer) {
+        Map<String, byte[]> classes = classes(request);
+        classes.forEach(loader::declare);
+        try {
+            for (String name : classes.keySet()) {
+                loader.loadClass(name);
+            }
+            done(answer);
+        } catch (ClassNotFoundException | LinkageError e) {
+            refused(answer, e);
+        }
+    }
+
+    private void redefine(Link.Reader request, Link.Writer answer) {
+        try {
+            loader.redefine(instrumentation, classes(request));
+            done(answer);
+        } catch (ClassNotFoundException
+                | UnmodifiableClassException
+                | UnsupportedOperationException
+                | LinkageError e) {
+            refused(answer, e);
+        }
+    }
+
+    private static Map<String, byte[]> classes(Link.Reader request) {
+        Map<String, byte[]> classes = new LinkedHashMap<>();
+        int count = request.number();
+        for (int i = 0; i < count; i++) {
+            classes.put(request.text(), request.bytes());
+        }
+        return classes;
+    }
+
+    private void invoke(Link.Reader request, Link.Writer answer) {
+        int run = request.number();
+        String className = request.text();
+        String methodName = request.text();
+        last = null;
+        Throwable thrown = null;
+        boolean stopped;
+        begin(run);
+        try {
+            Method method = loader.loadClass(className).getDeclaredMethod(methodName);
+            method.setAccessible(true);
+            last = method.invoke(null);
+        } catch (InvocationTargetException e) {
+            thrown = e.getCause();
+        } catch (ReflectiveOperationException | RuntimeException | Error e) {
+            thrown = e;
+        } finally {
+            stopped = end();
+        }
+        if (thrown instanceof ExceptionInInitializerError && thrown.getCause() != null) {
+            thrown = thrown.getCause();
+        }
+        if (thrown == null) {
+            done(answer);
+        } else if (stopped) {
+            answer.outcome(Link.Outcome.STOPPED);
+        } else if (thrown instanceof SPIResolutionException unresolved) {
+            answer.outcome(Link.Outcome.UNRESOLVED).number(unresolved.id());
+            frames(unresolved, answer);
+        } else {
+            answer.outcome(Link.Outcome.FAILED);
+            failure(thrown, answer);
+        }
+    }
+
+    private static void failure(Throwable thrown, Link.Writer answer) {
+        List<Throwable> chain = new ArrayList<>();
+        for (Throwable t = thrown;
+                t != null && chain.size() < MOST_CAUSES && !chain.contains(t);
+                t = t.getCause()) {
+            chain.add(t);
+        }
+        answer.number(chain.size());
+        for (Throwable t : chain) {
+            answer.text(t.getClass().getName());
+            String message;
+            try {
+                message = String.valueOf(t.getMessage());
+                answer.flag(t.getMessage() != null);
+            } catch (RuntimeException e) {
+                message = "(its message failed with " + e.getClass().getName() + ")";
+                answer.flag(true);
+            }
+            answer.text(message);
+            frames(t, answer);
+        }
+    }
+
+    private static void frames(Throwable thrown, Link.Writer answer) {
+        StackTraceElement[] stack = thrown.getStackTrace();
+        int end = 0;
+        // Below the cell's own entry there is only reflection and this class.
+        while (end < stack.length
+                && !stack[end].getClassName().equals(CellRunner.class.getName())) {
+            end++;
+        }
+        int count = Math.min(end, MOST_FRAMES);
+        answer.number(count);
+        for (int i = 0; i < count; i++) {
+            StackTraceElement frame = stack[i];
+            answer.text(frame.getClassName())
+                    .text(frame.getMethodName())
+                    .text(String.valueOf(frame.getFileName()))
+                    .number(frame.getLineNumber());
+        }
+    }
+
+    private void render(Link.Reader request, Link.Writer answer) {
+        begin(request.number());
+        try {
+            Map<String, String> content = renderer.render(last);
+            answer.outcome(Link.Outcome.DONE);
+            content(answer, content);
+        } catch (InterruptedException e) {
+            answer.outcome(Link.Outcome.STOPPED);
+        } finally {
+            last = null;
+            end();
+        }
+    }
+
+    private static Link.Writer content(Link.Writer packet, Map<String, String> content) {
+        packet.number(content.size());
+        content.forEach((type, text) -> packet.text(type).text(text));
+        return packet;
+    }
+
+    private void forget(Link.Reader request, Link.Writer answer) {
+        try {
+            Field field = field(request.text(), request.text());
+            if (!field.getType().isPrimitive() && !Modifier.isFinal(field.getModifiers())) {
+                field.set(null, null);
+            }
+            done(answer);
+        } catch (ReflectiveOperationException | LinkageError e) {
+            refused(answer, e);
+        }
+    }
+
+    private void classPath(Link.Reader request, Link.Writer answer) {
+        try {
+            loader.addPath(request.text());
+            done(answer);
+        } catch (IOException e) {
+            refused(answer, e);
+        }
+    }
+
+    private static void done(Link.Writer answer) {
+        answer.outcome(Link.Outcome.DONE);
+    }
+
+    private static void refused(Link.Writer answer, Throwable reason) {
+        answer.outcome(Link.Outcome.REFUSED).text(reason.toString());
+    }
+}

@@ -1,0 +1,114 @@
+package org.skewback.kernel.worker;
+
+import java.lang.reflect.Array;
+import java.util.Collection;
+import java.util.IdentityHashMap;
+import java.util.Iterator;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Writes a value as text that can be read: arrays by their elements, long ones shortened. */
+final class PlainText {
+
+    static final int MOST_ELEMENTS = 200;
+
+    private final StringBuilder text = new StringBuilder();
+    private final IdentityHashMap<Object, Boolean> open = new IdentityHashMap<>();
+    private final int most;
+
+    private PlainText(int most) {
+        this.most = most;
+    }
+
+    /**
+     * Writes a value.
+     *
+     * @param value the value
+     * @param most length in characters at which the text is cut
+     * @return the text
+     */
+    static String of(@Nullable Object value, int most) {
+        PlainText writer = new PlainText(most);
+        writer.write(value);
+        if (writer.text.length() <= most) {
+            return writer.text.toString();
+        }
+        int length = writer.text.length();
+        writer.text.setLength(most);
+        return writer.text + "… (" + length + " characters)";
+    }
+
+    private void write(@Nullable Object value) {
+        if (value == null) {
+            text.append("null");
+        } else if (value.getClass().isArray()) {
+            nested(value, () -> array(value));
+        } else if (value instanceof Collection<?> && isPlatform(value)) {
+            nested(value, () -> collection((Collection<?>) value));
+        } else if (value instanceof Map<?, ?> && isPlatform(value)) {
+            nested(value, () -> map((Map<?, ?>) value));
+        } else {
+            text.append(value);
+        }
+    }
+
+    // The notebook's own collections may have a toString that says more than their elements.
+    private static boolean isPlatform(Object value) {
+        return value.getClass().getName().startsWith("java.");
+    }
+
+    private void nested(Object value, Runnable content) {
+        if (open.putIfAbsent(value, true) != null) {
+            text.append("(this)");
+            return;
+        }
+        content.run();
+        open.remove(value);
+    }
+
+    private void array(Object array) {
+        int length = Array.getLength(array);
+        text.append('[');
+        for (int i = 0; i < length && !full(i); i++) {
+            text.append(i == 0 ? "" : ", ");
+            write(Array.get(array, i));
+        }
+        close(length, "]");
+    }
+
+    private void collection(Collection<?> collection) {
+        text.append('[');
+        int i = 0;
+        for (Iterator<?> it = collection.iterator(); it.hasNext() && !full(i); i++) {
+            text.append(i == 0 ? "" : ", ");
+            write(it.next());
+        }
+        close(collection.size(), "]");
+    }
+
+    private void map(Map<?, ?> map) {
+        text.append('{');
+        int i = 0;
+        for (Map.Entry<?, ?> entry : map.entrySet()) {
+            if (full(i)) {
+                break;
+            }
+            text.append(i++ == 0 ? "" : ", ");
+            write(entry.getKey());
+            text.append('=');
+            write(entry.getValue());
+        }
+        close(map.size(), "}");
+    }
+
+    private boolean full(int elements) {
+        return elements >= MOST_ELEMENTS || text.length() > most;
+    }
+
+    private void close(int size, String bracket) {
+        if (size > MOST_ELEMENTS) {
+            text.append(", … (").append(size).append(" elements)");
+        }
+        text.append(bracket);
+    }
+}

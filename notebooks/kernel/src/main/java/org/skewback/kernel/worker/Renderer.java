@@ -1,0 +1,132 @@
+package org.skewback.kernel.worker;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jspecify.annotations.Nullable;
+
+/** Turns a value into content by MIME type, within bounds of time and size. */
+final class Renderer {
+
+    static final String DISPLAYABLE = "org.skewback.display.Displayable";
+    static final int MOST_CHARACTERS = 8 << 20;
+    static final int MOST_TEXT = 1 << 20;
+    private static final long MOST_MILLIS = 10_000;
+    private static final String PLAIN = "text/plain";
+
+    private final ClassLoader loader;
+
+    Renderer(ClassLoader loader) {
+        this.loader = loader;
+    }
+
+    /**
+     * Renders a value; never throws for what the value does.
+     *
+     * @throws InterruptedException if the cell was told to stop
+     */
+    Map<String, String> render(@Nullable Object value) throws InterruptedException {
+        if (value == null || value instanceof String || value instanceof Number) {
+            return Map.of(PLAIN, PlainText.of(value, MOST_TEXT));
+        }
+        AtomicReference<@Nullable Map<String, String>> result = new AtomicReference<>();
+        int run = Run.ofThisThread();
+        Thread thread =
+                new Thread(
+                        () -> {
+                            Run.adopt(run);
+                            result.set(withoutBound(value));
+                        },
+                        "skewback-render");
+        thread.setDaemon(true);
+        thread.setContextClassLoader(loader);
+        thread.start();
+        try {
+            thread.join(MOST_MILLIS);
+        } catch (InterruptedException e) {
+            thread.interrupt();
+            throw e;
+        }
+        Map<String, String> content = result.get();
+        if (content == null) {
+            thread.interrupt();
+            return Map.of(
+                    PLAIN,
+                    identity(value) + " (showing it took longer than 10 s and was given up)");
+        }
+        return content;
+    }
+
+    private static Map<String, String> withoutBound(Object value) {
+        Method method = method(value.getClass(), DISPLAYABLE, "display");
+        Map<String, String> content = new LinkedHashMap<>();
+        String plain = null;
+        if (method != null) {
+            try {
+                Object shown = method.invoke(value);
+                if (shown instanceof Map<?, ?> map) {
+                    map.forEach((type, text) -> content.put(type.toString(), text.toString()));
+                }
+            } catch (InvocationTargetException e) {
+                plain = noteOf(e.getCause());
+            } catch (ReflectiveOperationException | RuntimeException | LinkageError e) {
+                plain = noteOf(e);
+            }
+        }
+        int characters = 0;
+        for (Map.Entry<String, String> entry : content.entrySet()) {
+            characters += entry.getValue().length();
+        }
+        if (characters > MOST_CHARACTERS) {
+            plain = "\n(shown as text only: its " + characters + " characters are too many)";
+        }
+        if (plain != null) {
+            content.clear();
+        }
+        String note = plain == null ? "" : plain;
+        content.computeIfAbsent(PLAIN, type -> text(value) + note);
+        return content;
+    }
+
+    private static String noteOf(@Nullable Throwable e) {
+        return "\n(shown as text only: its display failed with " + e + ")";
+    }
+
+    private static String text(Object value) {
+        try {
+            return PlainText.of(value, MOST_TEXT);
+        } catch (RuntimeException | StackOverflowError | LinkageError e) {
+            return identity(value) + " (its toString failed with " + e.getClass().getName() + ")";
+        }
+    }
+
+    private static String identity(Object value) {
+        return value.getClass().getName();
+    }
+
+    /** Finds a method by the name of the interface that declares it, whichever loader knows it. */
+    static @Nullable Method method(
+            Class<?> type, String interfaceName, String name, Class<?>... parameters) {
+        for (Class<?> c = type; c != null; c = c.getSuperclass()) {
+            for (Class<?> i : c.getInterfaces()) {
+                if (!i.getName().equals(interfaceName)) {
+                    Method inherited = method(i, interfaceName, name, parameters);
+                    if (inherited != null) {
+                        return inherited;
+                    }
+                    continue;
+                }
+                try {
+                    Method method = i.getMethod(name, parameters);
+                    method.setAccessible(true);
+                    return method;
+                } catch (NoSuchMethodException | RuntimeException e) {
+                    return null;
+                }
+            }
+        }
+        return null;
+    }
+}
