@@ -129,7 +129,8 @@ public final class Kernel implements CellEvents {
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
                 return;
-            } catch (RuntimeException e) {
+            } catch (RuntimeException | Error e) {
+                // Whatever goes wrong with one request, the next is served.
                 KernelSockets.log("a request of type " + request.type() + " failed", e);
                 reply(channel, request, Replies.error("KernelError", String.valueOf(e)));
             }

@@ -18,7 +18,7 @@ final class CellErrors {
     /** Where a piece of code stands. */
     private record Place(int cell, int line) {}
 
-    private static final Pattern WRAPPER = Pattern.compile("(REPL\\.)?\\$JShell\\$\\w+\\.");
+    private static final Pattern WRAPPER = Pattern.compile("(REPL\\.)?\\$JShell\\$\\w+[.$]");
     private static final String WRAPPING_PACKAGE = "REPL.";
     private static final int MOST_FRAMES = 12;
 
@@ -81,7 +81,7 @@ final class CellErrors {
                 lines.add(plain);
             }
         }
-        return String.join("\n", lines);
+        return String.join("\n    ", lines);
     }
 
     /** Line, from 1, of a position in a text. */
@@ -100,7 +100,7 @@ final class CellErrors {
         if (exception instanceof EvalException thrown) {
             List<String> traceback = new ArrayList<>();
             String name = name(thrown);
-            String message = thrown.getMessage() == null ? "" : thrown.getMessage();
+            String message = message(thrown);
             traceback.add(head(thrown));
             trace(thrown.getStackTrace(), traceback);
             Throwable cause = thrown.getCause();
@@ -134,26 +134,48 @@ final class CellErrors {
     }
 
     private static String head(EvalException exception) {
+        String message = message(exception);
+        return message.isEmpty() ? name(exception) : name(exception) + ": " + message;
+    }
+
+    private static String message(EvalException exception) {
         String message = exception.getMessage();
-        return message == null ? name(exception) : name(exception) + ": " + message;
+        return message == null ? "" : WRAPPER.matcher(message).replaceAll("");
     }
 
     private void trace(StackTraceElement[] stack, List<String> traceback) {
         List<String> frames = new ArrayList<>();
+        String last = "";
+        int repeated = 0;
         for (StackTraceElement frame : stack) {
             String text = frame(frame);
-            if (text != null) {
-                frames.add(text);
+            if (text == null) {
+                continue;
             }
+            if (text.equals(last)) {
+                repeated++;
+                continue;
+            }
+            addRepeated(frames, repeated);
+            repeated = 0;
+            frames.add(text);
+            last = text;
         }
+        addRepeated(frames, repeated);
         if (frames.size() <= MOST_FRAMES) {
             traceback.addAll(frames);
             return;
         }
-        int head = MOST_FRAMES - 4;
-        traceback.addAll(frames.subList(0, head));
+        int tail = MOST_FRAMES / 3;
+        traceback.addAll(frames.subList(0, MOST_FRAMES - tail));
         traceback.add("    … " + (frames.size() - MOST_FRAMES) + " more");
-        traceback.addAll(frames.subList(frames.size() - 4, frames.size()));
+        traceback.addAll(frames.subList(frames.size() - tail, frames.size()));
+    }
+
+    private static void addRepeated(List<String> frames, int times) {
+        if (times > 0) {
+            frames.add("    … the same again, " + times + " times or more");
+        }
     }
 
     private @Nullable String frame(StackTraceElement frame) {
@@ -168,7 +190,8 @@ final class CellErrors {
             if (top) {
                 return "    at " + where;
             }
-            return "    at " + (type.isEmpty() ? method : type + "." + method) + " (" + where + ")";
+            String name = method.equals("<init>") ? "new " + type : type + "." + method;
+            return "    at " + (type.isEmpty() ? method : name) + " (" + where + ")";
         }
         String type = frame.getClassName();
         if (type.startsWith(WRAPPING_PACKAGE)

@@ -6,8 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -15,6 +17,7 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import jdk.jshell.DeclarationSnippet;
+import jdk.jshell.Diag;
 import jdk.jshell.ExpressionSnippet;
 import jdk.jshell.Snippet;
 import jdk.jshell.Snippet.SubKind;
@@ -31,6 +34,9 @@ public final class Evaluator implements Closeable {
 
     /** How long a cell may take to obey an interrupt before the worker is ended. */
     private static final long PATIENCE_MILLIS = 3000;
+
+    private static final String CONSTRUCTOR_CODE =
+            "compiler.err.invalid.canonical.constructor.in.record";
 
     private static final long REMIND_MILLIS = 250;
 
@@ -51,6 +57,7 @@ public final class Evaluator implements Closeable {
     private final Path folder;
     private final Path workerJar;
     private final Set<Path> classPath = new LinkedHashSet<>();
+    private final Map<String, String> versions = new HashMap<>();
     private CompletableFuture<JavaSession> session;
     private volatile @Nullable Running running;
 
@@ -239,7 +246,34 @@ public final class Evaluator implements Closeable {
     }
 
     private static List<SnippetEvent> evaluate(JavaSession java, Cell cell, Piece piece, int line) {
-        return java.evaluate(piece.source(), cell.number(), line);
+        String source = piece.source();
+        List<SnippetEvent> outcome = java.evaluate(source, cell.number(), line);
+        int constructor = narrowConstructor(java, outcome);
+        while (constructor >= 0 && constructor < source.length()) {
+            source = source.substring(0, constructor) + "public " + source.substring(constructor);
+            outcome = java.evaluate(source, cell.number(), line);
+            int next = narrowConstructor(java, outcome);
+            constructor = next > constructor ? next : -1;
+        }
+        return outcome;
+    }
+
+    /**
+     * Where a record's constructor was rejected because JShell made the record itself public, or
+     * below 0. The author wrote neither word, so the constructor may follow.
+     */
+    private static int narrowConstructor(JavaSession java, List<SnippetEvent> outcome) {
+        for (SnippetEvent event : outcome) {
+            if (event.causeSnippet() == null && event.status() == Snippet.Status.REJECTED) {
+                for (Diag diagnostic : java.shell().diagnostics(event.snippet()).toList()) {
+                    if (diagnostic.getCode().startsWith(CONSTRUCTOR_CODE)
+                            && diagnostic.getMessage(Locale.ROOT).contains("was public")) {
+                        return (int) diagnostic.getPosition();
+                    }
+                }
+            }
+        }
+        return -1;
     }
 
     private static boolean isRejected(List<SnippetEvent> events) {
@@ -333,7 +367,7 @@ public final class Evaluator implements Closeable {
     private CellResult.@Nullable Failed obey(Magic magic, Cell cell, JavaSession java) {
         try {
             switch (magic.name()) {
-                case "maven" -> libraries.find(magic.argument()).forEach(p -> addPath(p, java));
+                case "maven" -> addLibraries(magic.argument(), cell, java);
                 case "classpath" -> addExisting(magic.argument(), java);
                 default ->
                         throw new Libraries.MissingException(
@@ -349,6 +383,33 @@ public final class Evaluator implements Closeable {
             traceback.add("cell " + cell.number() + ", line " + magic.line() + ":");
             message.lines().forEach(traceback::add);
             return new CellResult.Failed("MagicError", message, traceback);
+        }
+    }
+
+    private void addLibraries(String coordinates, Cell cell, JavaSession java)
+            throws Libraries.MissingException {
+        List<Libraries.Library> found = libraries.find(coordinates);
+        for (Libraries.Library library : found) {
+            String present = versions.get(library.name());
+            if (present == null) {
+                versions.put(library.name(), library.version());
+                addPath(library.file(), java);
+            } else if (!present.equals(library.version())) {
+                String conflict =
+                        library.name()
+                                + " is already in use in version "
+                                + present
+                                + ", so version "
+                                + library.version();
+                if (library.equals(found.get(0))) {
+                    throw new Libraries.MissingException(
+                            conflict + " cannot be added; restart the kernel to change it");
+                }
+                events.printed(
+                        cell.run(),
+                        true,
+                        conflict + ", which " + coordinates + " asks for, was left out\n");
+            }
         }
     }
 

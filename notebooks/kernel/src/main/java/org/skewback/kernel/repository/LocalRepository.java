@@ -85,7 +85,7 @@ public final class LocalRepository implements Libraries {
     }
 
     @Override
-    public List<Path> find(String coordinates) throws MissingException {
+    public List<Library> find(String coordinates) throws MissingException {
         String wanted = coordinates.strip();
         if (!COORDINATES.matcher(wanted).matches()) {
             throw new MissingException(
@@ -101,11 +101,16 @@ public final class LocalRepository implements Libraries {
                             .setRoot(new Dependency(new DefaultArtifact(wanted), "runtime"));
             DependencyResult result =
                     system.resolveDependencies(session, new DependencyRequest(collect, null));
-            List<Path> files = new ArrayList<>();
+            List<Library> found = new ArrayList<>();
             for (ArtifactResult artifact : result.getArtifactResults()) {
-                files.add(artifact.getArtifact().getPath());
+                Artifact a = artifact.getArtifact();
+                found.add(
+                        new Library(
+                                a.getGroupId() + ":" + a.getArtifactId(),
+                                a.getVersion(),
+                                a.getPath()));
             }
-            return files;
+            return found;
         } catch (DependencyResolutionException e) {
             throw missing(wanted, e);
         }

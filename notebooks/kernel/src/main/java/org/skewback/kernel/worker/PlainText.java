@@ -5,12 +5,15 @@ import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a value as text that can be read: arrays by their elements, long ones shortened. */
 final class PlainText {
 
     static final int MOST_ELEMENTS = 200;
+
+    private static final Pattern WRAPPER = Pattern.compile("^REPL\\.\\$JShell\\$\\w+?\\$");
 
     private final StringBuilder text = new StringBuilder();
     private final IdentityHashMap<Object, Boolean> open = new IdentityHashMap<>();
@@ -48,7 +51,10 @@ final class PlainText {
         } else if (value instanceof Map<?, ?> && isPlatform(value)) {
             nested(value, () -> map((Map<?, ?>) value));
         } else {
-            text.append(value);
+            String own = String.valueOf(value);
+            // A class of a cell shows by its own name, without the wrapper it was compiled in.
+            text.append(
+                    own.startsWith("REPL.$JShell$") ? WRAPPER.matcher(own).replaceFirst("") : own);
         }
     }
 
