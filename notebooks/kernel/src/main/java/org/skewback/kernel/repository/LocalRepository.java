@@ -16,12 +16,14 @@ import org.eclipse.aether.artifact.DefaultArtifact;
 import org.eclipse.aether.collection.CollectRequest;
 import org.eclipse.aether.collection.DependencyCollectionException;
 import org.eclipse.aether.graph.Dependency;
+import org.eclipse.aether.resolution.ArtifactDescriptorException;
 import org.eclipse.aether.resolution.ArtifactResult;
 import org.eclipse.aether.resolution.DependencyRequest;
 import org.eclipse.aether.resolution.DependencyResolutionException;
 import org.eclipse.aether.resolution.DependencyResult;
 import org.eclipse.aether.supplier.RepositorySystemSupplier;
 import org.eclipse.aether.supplier.SessionBuilderSupplier;
+import org.eclipse.aether.transfer.ArtifactNotFoundException;
 import org.jspecify.annotations.Nullable;
 import org.skewback.kernel.evaluation.Libraries;
 
@@ -120,9 +122,9 @@ public final class LocalRepository implements Libraries {
         return new SessionBuilderSupplier(system)
                 .get()
                 .setOffline(true)
-                // The simple layout does not ask from which server a file once came.
-                .setConfigProperty("aether.localRepositoryManager", "simple")
-                .withLocalRepositoryBaseDirectories(folder)
+                // The simple manager does not ask from which server a file once came.
+                .withLocalRepositories(
+                        new org.eclipse.aether.repository.LocalRepository(folder, "simple"))
                 .setSystemProperties(systemProperties())
                 .build();
     }
@@ -138,7 +140,7 @@ public final class LocalRepository implements Libraries {
     private MissingException missing(String wanted, DependencyResolutionException e) {
         TreeSet<String> names = new TreeSet<>();
         if (e.getCause() instanceof DependencyCollectionException collection) {
-            collection.getResult().getExceptions().forEach(x -> names.add(x.getMessage()));
+            collection.getResult().getExceptions().forEach(x -> names.add(name(x, wanted)));
         }
         DependencyResult result = e.getResult();
         if (result != null) {
@@ -171,6 +173,19 @@ public final class LocalRepository implements Libraries {
                 .append(FOLDER)
                 .append('.');
         return new MissingException(message.toString());
+    }
+
+    /** Names the file at the bottom of a failure; it may be the parent of what was asked for. */
+    private static String name(Throwable failure, String wanted) {
+        String name = wanted;
+        for (Throwable t = failure; t != null; t = t.getCause()) {
+            if (t instanceof ArtifactNotFoundException absent) {
+                name = name(absent.getArtifact());
+            } else if (t instanceof ArtifactDescriptorException unread) {
+                name = name(unread.getResult().getArtifact());
+            }
+        }
+        return name;
     }
 
     private static String name(Artifact artifact) {
