@@ -55,6 +55,9 @@ public final class Kernel implements CellEvents {
                     });
     private final Evaluator evaluator;
     private final KernelSockets sockets;
+
+    // Used by the thread of the shell channel only.
+    private final List<Message> aborted = new ArrayList<>();
     private int runs;
     private int executionCount;
     private volatile @Nullable Reading reading;
@@ -135,6 +138,10 @@ public final class Kernel implements CellEvents {
                 reply(channel, request, Replies.error("KernelError", String.valueOf(e)));
             }
             status(request, "idle");
+            if (channel == Channel.SHELL) {
+                aborted.forEach(this::abort);
+                aborted.clear();
+            }
             if (request.type().equals("shutdown_request")) {
                 sockets.close();
                 System.exit(0);
@@ -236,10 +243,10 @@ public final class Kernel implements CellEvents {
         reply.put("execution_count", count);
         boolean failed = result instanceof CellResult.Failed;
         // Decided before the reply is out: what a client sends after it is not to be aborted.
-        List<Message> aborted =
-                failed && content.path("stop_on_error").asBoolean(true) ? queued() : List.of();
+        if (failed && content.path("stop_on_error").asBoolean(true)) {
+            aborted.addAll(queued());
+        }
         reply(channel, request, reply);
-        aborted.forEach(queued -> abort(channel, queued));
     }
 
     private CellResult run(Message request, int count, String cellId, String code) {
@@ -285,12 +292,12 @@ public final class Kernel implements CellEvents {
         return executes;
     }
 
-    private void abort(Channel channel, Message request) {
+    private void abort(Message request) {
         status(request, "busy");
         ObjectNode reply = Replies.object();
         reply.put("status", "aborted");
         reply.put("execution_count", executionCount);
-        reply(channel, request, reply);
+        reply(Channel.SHELL, request, reply);
         status(request, "idle");
     }
 

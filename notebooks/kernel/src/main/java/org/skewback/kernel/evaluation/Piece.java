@@ -26,7 +26,11 @@ record Piece(String source, int offset, boolean broken) {
                 break;
             }
             int begin = java.length() - rest.length();
-            if (!completeness.isComplete() || info.source() == null) {
+            // Code that can't be parsed counts as complete for JShell, which asks only whether more
+            // of it could help.
+            if (!completeness.isComplete()
+                    || completeness == Completeness.UNKNOWN
+                    || info.source() == null) {
                 pieces.add(stripped(rest, begin, true));
                 break;
             }

@@ -1,0 +1,72 @@
+package org.skewback.kernel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What happens when cells take their worker with them. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class KernelRecoveryTest {
+
+    // Ends the VM behind the back of the checks woven into cells, as a library could.
+    private static final String HALT =
+            "Runtime.class.getMethod(\"halt\", int.class).invoke(Runtime.getRuntime(), 4);";
+
+    private final KernelClient client;
+
+    KernelRecoveryTest(@TempDir Path folder) throws IOException {
+        client = new KernelClient(folder, Map.of());
+    }
+
+    @AfterAll
+    void close() {
+        client.close();
+    }
+
+    @Test
+    void aWorkerThatEndsIsReportedAndReplaced() throws IOException {
+        client.run("int lost = 1;");
+        KernelClient.Run run = client.run(HALT);
+        assertEquals("WorkerStopped", run.reply().path("ename").asText());
+        assertTrue(run.reply().path("evalue").asText().contains("variables are lost"));
+        assertEquals("2", client.run("1 + 1").text());
+        assertEquals("error", client.run("lost").reply().path("status").asText());
+    }
+
+    @Test
+    void aLoopInsideALibraryThatObeysNobodyLosesItsWorker() throws IOException {
+        var endless =
+                KernelClient.execute(
+                        "display(\"started\");\n"
+                                + "IntStream.iterate(0, i -> 0).filter(i -> i > 0).findFirst()");
+        client.send(endless);
+        client.published(endless, "display_data");
+        assertEquals("ok", client.askControl("interrupt_request").path("status").asText());
+        KernelClient.Run run = client.await(endless);
+        assertEquals("WorkerStopped", run.reply().path("ename").asText());
+        assertEquals("2", client.run("1 + 1").text());
+    }
+
+    @Test
+    void outOfMemoryIsReportedAndTheVariablesAreKept() throws IOException {
+        client.run("int kept = 3;");
+        KernelClient.Run run = client.run("long[] big = new long[Integer.MAX_VALUE];");
+        assertEquals("java.lang.OutOfMemoryError", run.reply().path("ename").asText());
+        assertEquals("3", client.run("kept").text());
+    }
+
+    @Test
+    void shutsDownWhenTold(@TempDir Path folder) throws Exception {
+        try (KernelClient other = new KernelClient(folder, Map.of())) {
+            assertEquals("ok", other.askControl("shutdown_request").path("status").asText());
+            assertEquals(0, other.exitStatus());
+        }
+    }
+}

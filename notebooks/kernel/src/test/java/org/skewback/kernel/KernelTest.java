@@ -1,0 +1,454 @@
+package org.skewback.kernel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Runs cells in a real kernel. What a reply must hold is said by the Jupyter client documentation,
+ * "Messaging in Jupyter".
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class KernelTest {
+
+    private static final String DISPLAYABLE =
+            "package org.skewback.display; public interface Displayable {"
+                    + " java.util.Map<String, String> display(); }";
+    private static final String CELL_AWARE =
+            "package org.skewback.display; public interface CellAware {"
+                    + " void cellStarts(String cell); }";
+    private static final String SHEET =
+            "package test; import java.util.*; public class Sheet"
+                    + " implements org.skewback.display.Displayable,"
+                    + " org.skewback.display.CellAware { public String cell = \"\";"
+                    + " public void cellStarts(String c) { cell = c; }"
+                    + " public Map<String, String> display() { var m = new"
+                    + " LinkedHashMap<String, String>(); m.put(\"text/html\", \"<b>x</b>\");"
+                    + " m.put(\"application/vnd.test+json\", \"{\\\"a\\\": [1]}\");"
+                    + " m.put(\"text/plain\", \"x\"); return m; } }";
+
+    private final KernelClient client;
+    private final Path classes;
+
+    KernelTest(@TempDir Path folder) throws IOException {
+        classes =
+                TinyRepository.compile(
+                        folder,
+                        Map.of(
+                                "org/skewback/display/Displayable.java",
+                                DISPLAYABLE,
+                                "org/skewback/display/CellAware.java",
+                                CELL_AWARE));
+        TinyRepository.compile(folder, Map.of("test/Sheet.java", SHEET));
+        Path repository = folder.resolve("repository");
+        TinyRepository.install(
+                repository,
+                "sheets",
+                TinyRepository.dependency("display", "compile"),
+                Map.of("test/Sheet.class", classes.resolve("test/Sheet.class")));
+        TinyRepository.install(
+                repository,
+                "display",
+                "",
+                Map.of(
+                        "org/skewback/display/Displayable.class",
+                        classes.resolve("org/skewback/display/Displayable.class"),
+                        "org/skewback/display/CellAware.class",
+                        classes.resolve("org/skewback/display/CellAware.class")));
+        client =
+                new KernelClient(
+                        folder, Map.of("SKEWBACK_LOCAL_REPOSITORY", repository.toString()));
+    }
+
+    @BeforeAll
+    void warm() throws IOException {
+        assertEquals("ok", client.run("").reply().path("status").asText());
+    }
+
+    @AfterAll
+    void close() {
+        client.close();
+    }
+
+    private static String status(KernelClient.Run run) {
+        return run.reply().path("status").asText();
+    }
+
+    private String value(String code) throws IOException {
+        KernelClient.Run run = client.run(code);
+        assertEquals("ok", status(run), () -> run.traceback());
+        return run.text();
+    }
+
+    @Test
+    void tellsAllAboutItself() throws IOException {
+        JsonNode info = client.ask("kernel_info_request", KernelClient.object());
+        assertEquals("ok", info.path("status").asText());
+        assertEquals("5.3", info.path("protocol_version").asText());
+        assertEquals("java", info.path("language_info").path("name").asText());
+        assertEquals(".java", info.path("language_info").path("file_extension").asText());
+        assertFalse(info.path("implementation_version").asText().isEmpty());
+    }
+
+    @Test
+    void showsTheValueOfTheLastExpressionBetweenBusyAndIdle() throws IOException {
+        KernelClient.Run run = client.run("int one = 1;\none + 1");
+        assertEquals("2", run.text());
+        List<String> types = new ArrayList<>();
+        run.published().forEach(m -> types.add(m.type()));
+        assertEquals(List.of("status", "execute_input", "execute_result", "status"), types);
+        assertEquals(
+                run.reply().path("execution_count"),
+                run.of("execute_result").get(0).content().path("execution_count"));
+    }
+
+    @Test
+    void declarationsAndAssignmentsAreSilent() throws IOException {
+        assertTrue(client.run("int quiet = 3;\nquiet = 4;").of("execute_result").isEmpty());
+    }
+
+    @Test
+    void printsUnderBothStreamsInOrder() throws IOException {
+        KernelClient.Run run = client.run("System.out.println(\"é€\"); System.err.print(\"e\");");
+        assertEquals("é€\n", run.stream("stdout"));
+        assertEquals("e", run.stream("stderr"));
+    }
+
+    @Test
+    void manyLinesAllArriveInFewMessages() throws IOException {
+        KernelClient.Run run =
+                client.run("for (int i = 0; i < 20_000; i++) { System.out.println(i); }");
+        assertEquals(20_000, run.stream("stdout").lines().count());
+        assertTrue(run.of("stream").size() <= 100, "messages: " + run.of("stream").size());
+    }
+
+    @Test
+    void whatAThreadPrintsLaterBelongsToItsOwnCell() throws IOException {
+        client.run("var gate = new java.util.concurrent.CountDownLatch(1);");
+        var starts =
+                KernelClient.execute(
+                        "new Thread(() -> { try { gate.await(); System.out.print(\"late\"); }"
+                                + " catch (InterruptedException e) { } }).start();");
+        client.send(starts);
+        client.await(starts);
+        client.send(KernelClient.execute("gate.countDown();"));
+        assertEquals("late", client.published(starts, "stream").content().path("text").asText());
+    }
+
+    @Test
+    void anErrorNamesExceptionCellAndLine() throws IOException {
+        KernelClient.Run defined = client.run("int broken(int a) {\n\n    return a / 0;\n}");
+        int definedIn = defined.reply().path("execution_count").asInt();
+        KernelClient.Run run = client.run("// a comment\nint before = 1;\n\nbroken(before)");
+        int cell = run.reply().path("execution_count").asInt();
+        assertEquals("error", status(run));
+        assertEquals("java.lang.ArithmeticException", run.reply().path("ename").asText());
+        assertEquals(
+                "java.lang.ArithmeticException: / by zero\n"
+                        + ("    at broken (cell " + definedIn + ", line 3)\n")
+                        + ("    at cell " + cell + ", line 4"),
+                run.traceback());
+        assertEquals(
+                run.reply().path("traceback"), run.of("error").get(0).content().path("traceback"));
+    }
+
+    @Test
+    void aMistakeOfTheAuthorIsShownWithLineAndCaret() throws IOException {
+        KernelClient.Run run = client.run("int fine = 1;\nint wrong = fine + missing;");
+        List<String> lines = run.traceback().lines().toList();
+        assertTrue(lines.get(0).endsWith("line 2: cannot find symbol"), run.traceback());
+        assertEquals("    int wrong = fine + missing;", lines.get(lines.size() - 2));
+        assertEquals(
+                lines.get(lines.size() - 2).indexOf("missing"),
+                lines.get(lines.size() - 1).indexOf('^'));
+    }
+
+    @Test
+    void nothingOfACellRunsThatTheParserCannotRead() throws IOException {
+        KernelClient.Run run = client.run("System.out.println(\"ran\");\nint x = (1 + ;");
+        assertEquals("error", status(run));
+        assertEquals("", run.stream("stdout"));
+    }
+
+    @Test
+    void anEndlessRecursionHasAShortTraceback() throws IOException {
+        client.run("int deeper(int n) { return deeper(n + 1) + 1; }");
+        KernelClient.Run run = client.run("deeper(0)");
+        assertEquals("java.lang.StackOverflowError", run.reply().path("ename").asText());
+        assertTrue(run.reply().path("traceback").size() < 20);
+    }
+
+    @Test
+    void changingADeclarationKeepsWhatWasComputedFromIt() throws IOException {
+        client.run(
+                "double span = 336;\nvar area = new double[] {span * 2};\nint copy = (int) span;");
+        client.run("double span = 400;");
+        client.run("var span = 500.0;");
+        assertEquals("672.0", value("area[0]"));
+        assertEquals("336", value("copy"));
+        assertEquals("500.0", value("span"));
+    }
+
+    @Test
+    void aMethodThatIsChangedIsCalledByThoseThatUsedIt() throws IOException {
+        client.run("double factor() { return 1.5; }\ndouble twice() { return 2 * factor(); }");
+        assertEquals("3.0", value("twice()"));
+        client.run("double factor() { return 2.5; }");
+        assertEquals("5.0", value("twice()"));
+    }
+
+    @Test
+    void declarationsMayUseWhatFollowsThem() throws IOException {
+        assertEquals(
+                "7",
+                value(
+                        """
+                        class East { West other; }
+                        class West { East other; }
+                        int early = later(6);
+                        int later(int i) { return i + 1; }
+                        early\
+                        """));
+    }
+
+    @Test
+    void aRecordMayCheckItsComponents() throws IOException {
+        assertEquals(
+                "Rise[metres=3.0]",
+                value(
+                        "record Rise(double metres) { Rise { if (metres < 0) throw new"
+                                + " IllegalArgumentException(); } }\nnew Rise(3)"));
+    }
+
+    @Test
+    void valuesAreReadable() throws IOException {
+        assertEquals("[1.0, 2.5]", value("new double[] {1, 2.5}"));
+        assertEquals("[[0, 0], [0, 0]]", value("new int[2][2]"));
+        assertEquals("{a=[1]}", value("Map.of(\"a\", new int[] {1})"));
+        assertEquals("null", value("(Object) null"));
+        assertEquals("a text", value("\"a text\""));
+        assertTrue(value("new int[1000]").endsWith("… (1000 elements)]"));
+    }
+
+    @Test
+    void aValueThatCannotShowItselfIsStillNamed() throws IOException {
+        client.run(
+                "class Sulky { public String toString() { throw new IllegalStateException(); } }");
+        assertTrue(value("new Sulky()").contains("Sulky"));
+    }
+
+    @Test
+    void showsRichValuesOfAnyClassThatHasTheInterface() throws IOException {
+        client.run("%classpath " + classes);
+        KernelClient.Run run = client.run("new test.Sheet()");
+        assertEquals("<b>x</b>", run.data().path("text/html").asText());
+        assertEquals(1, run.data().path("application/vnd.test+json").path("a").get(0).asInt());
+        assertEquals("x", run.text());
+        KernelClient.Run displayed = client.run("display(new test.Sheet());\nint after = 1;");
+        assertEquals(
+                "<b>x</b>",
+                displayed
+                        .of("display_data")
+                        .get(0)
+                        .content()
+                        .path("data")
+                        .path("text/html")
+                        .asText());
+    }
+
+    @Test
+    void liveValuesHearWhichCellStarts() throws IOException {
+        client.run("%classpath " + classes + "\nvar listening = new test.Sheet();");
+        assertEquals("", value("listening.cell"));
+        var request = KernelClient.execute("listening.cell");
+        request.metadata().put("cellId", "cell-17");
+        client.send(request);
+        assertEquals("cell-17", client.await(request).text());
+    }
+
+    @Test
+    void bringsALibraryWithWhatItNeedsAndOnlyOnce() throws IOException {
+        for (int i = 0; i < 2; i++) {
+            assertEquals(
+                    "x",
+                    value(
+                            "%maven test:sheets:1.0\n"
+                                    + "new test.Sheet().display().get(\"text/plain\")"));
+        }
+    }
+
+    @Test
+    void aMissingLibraryIsExplained() throws IOException {
+        KernelClient.Run run = client.run("int a = 1;\n%maven org.skewback:skewback-library:9.9");
+        assertTrue(run.traceback().contains("line 2"), run.traceback());
+        assertTrue(run.traceback().contains("org.skewback:skewback-library:9.9"));
+        assertTrue(run.traceback().contains("mvn -q -DskipTests install"));
+    }
+
+    @Test
+    void cellsSeeNothingOfTheKernelsOwnLibraries() throws IOException {
+        assertEquals("error", status(client.run("org.zeromq.ZMQ.getVersionString()")));
+    }
+
+    @Test
+    void exitInACellIsAnErrorAndKeepsTheVariables() throws IOException {
+        client.run("int kept = 5;");
+        KernelClient.Run run = client.run("System.exit(1);");
+        assertEquals("error", status(run));
+        assertTrue(run.traceback().contains("exit"));
+        assertEquals("5", value("kept"));
+    }
+
+    @Test
+    void aLoopThatIsInterruptedEndsAndKeepsTheVariables() throws IOException {
+        client.run("int held = 6;");
+        var endless = KernelClient.execute("display(\"started\");\nwhile (true) { }");
+        client.send(endless);
+        client.published(endless, "display_data");
+        assertEquals("ok", client.askControl("interrupt_request").path("status").asText());
+        KernelClient.Run run = client.await(endless);
+        assertEquals("CellInterrupted", run.reply().path("ename").asText());
+        assertEquals("6", value("held"));
+    }
+
+    @Test
+    void readingWhereNobodyAnswersIsAClearError() throws IOException {
+        KernelClient.Run run = client.run("new Scanner(System.in).nextLine()");
+        assertEquals("error", status(run));
+        assertTrue(run.reply().path("evalue").asText().contains("System.in"));
+    }
+
+    @Test
+    void readsInputWhereItIsAllowed() throws IOException {
+        var request = KernelClient.execute("new Scanner(System.in).nextLine() + \"!\"");
+        request.content().put("allow_stdin", true);
+        client.send(request);
+        client.giveInput("é");
+        assertEquals("é!", client.await(request).text());
+    }
+
+    @Test
+    void aFailedCellAbortsWhatWaits() throws IOException {
+        var slow = KernelClient.execute("Thread.sleep(300); throw new IllegalStateException();");
+        var waiting = KernelClient.execute("1 + 1");
+        client.send(slow);
+        client.send(waiting);
+        assertEquals("error", status(client.await(slow)));
+        assertEquals("aborted", status(client.await(waiting)));
+    }
+
+    @Test
+    void aFailedCellThatMayFailAbortsNothing() throws IOException {
+        var slow = KernelClient.execute("Thread.sleep(300); throw new IllegalStateException();");
+        slow.content().put("stop_on_error", false);
+        var waiting = KernelClient.execute("1 + 1");
+        client.send(slow);
+        client.send(waiting);
+        assertEquals("error", status(client.await(slow)));
+        assertEquals("2", client.await(waiting).text());
+    }
+
+    @Test
+    void aSilentCellShowsNothingAndIsNotCounted() throws IOException {
+        int before = client.run("").reply().path("execution_count").asInt();
+        var request = KernelClient.execute("1 + 1");
+        request.content().put("silent", true);
+        client.send(request);
+        KernelClient.Run run = client.await(request);
+        assertEquals(before, run.reply().path("execution_count").asInt());
+        assertEquals(2, run.published().size(), "busy and idle only");
+    }
+
+    @Test
+    void evaluatesUserExpressions() throws IOException {
+        var request = KernelClient.execute("int base = 20;");
+        request.content().putObject("user_expressions").put("a", "base + 1").put("b", "nothing");
+        client.send(request);
+        JsonNode values = client.await(request).reply().path("user_expressions");
+        assertEquals("21", values.path("a").path("data").path("text/plain").asText());
+        assertEquals("error", values.path("b").path("status").asText());
+    }
+
+    @Test
+    void aWrongSignatureAndBrokenJsonAreDroppedAndTheNextIsServed() throws IOException {
+        List<byte[]> wrong = new ArrayList<>(client.frames(KernelClient.execute("1")));
+        wrong.set(1, "0".repeat(64).getBytes(StandardCharsets.US_ASCII));
+        client.sendRaw(wrong);
+        List<byte[]> broken = new ArrayList<>(client.frames(KernelClient.execute("1")));
+        broken.set(broken.size() - 1, "{".getBytes(StandardCharsets.US_ASCII));
+        client.sendRaw(broken);
+        client.sendRaw(List.of("x".getBytes(StandardCharsets.US_ASCII)));
+        assertEquals("3", value("1 + 2"));
+    }
+
+    @Test
+    void saysWhetherCodeIsComplete() throws IOException {
+        assertEquals("complete", completeness("int a = 1;").path("status").asText());
+        assertEquals("complete", completeness("%maven a:b:1").path("status").asText());
+        JsonNode open = completeness("for (int i = 0; i < 3; i++) {");
+        assertEquals("incomplete", open.path("status").asText());
+        assertEquals("    ", open.path("indent").asText());
+        assertEquals("invalid", completeness("int a = )").path("status").asText());
+    }
+
+    private JsonNode completeness(String code) throws IOException {
+        return client.ask("is_complete_request", KernelClient.object().put("code", code));
+    }
+
+    @Test
+    void completesMembersBehindEarlierStatements() throws IOException {
+        client.run("String word = \"w\";");
+        String code = "int 𝑎 = 1; word.toUpp";
+        ObjectNode content = KernelClient.object().put("code", code);
+        content.put("cursor_pos", code.codePointCount(0, code.length()));
+        JsonNode reply = client.ask("complete_request", content);
+        assertEquals("toUpperCase(", reply.path("matches").get(0).asText());
+        assertEquals("int ? = 1; word.".length(), reply.path("cursor_start").asInt());
+    }
+
+    @Test
+    void inspectsAtEveryPositionOfAName() throws IOException {
+        client.run("double springing = 764;");
+        String code = "springing";
+        for (int cursor = 0; cursor <= code.length(); cursor++) {
+            JsonNode reply =
+                    client.ask(
+                            "inspect_request",
+                            KernelClient.object().put("code", code).put("cursor_pos", cursor));
+            assertTrue(reply.path("found").asBoolean(), "cursor " + cursor);
+            assertTrue(reply.path("data").path("text/plain").asText().contains("double springing"));
+        }
+    }
+
+    @Test
+    void remembersWhatWasRun() throws IOException {
+        client.run("int remembered = 99;");
+        ObjectNode search = KernelClient.object().put("hist_access_type", "search");
+        search.put("pattern", "*remembered*").put("n", 1);
+        JsonNode found = client.ask("history_request", search).path("history");
+        assertEquals("int remembered = 99;", found.get(0).get(2).asText());
+    }
+
+    @Test
+    void answersWhatItDoesNotHave() throws IOException {
+        JsonNode comms = client.ask("comm_info_request", KernelClient.object());
+        assertTrue(comms.path("comms").isEmpty());
+        JsonNode debug = client.askControl("debug_request");
+        assertEquals("error", debug.path("status").asText());
+        assertTrue(debug.path("evalue").asText().contains("no debugger"));
+    }
+}

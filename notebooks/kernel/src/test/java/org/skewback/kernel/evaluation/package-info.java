@@ -1,0 +1,4 @@
+@NullMarked
+package org.skewback.kernel.evaluation;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.skewback.kernel.install;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.skewback.kernel.repository;
+
+import org.jspecify.annotations.NullMarked;

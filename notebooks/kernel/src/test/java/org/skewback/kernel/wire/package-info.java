@@ -1,0 +1,4 @@
+@NullMarked
+package org.skewback.kernel.wire;
+
+import org.jspecify.annotations.NullMarked;
