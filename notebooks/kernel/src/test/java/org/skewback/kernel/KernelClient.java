@@ -83,6 +83,8 @@ final class KernelClient implements AutoCloseable {
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:+UseSerialGC",
                         "-XX:TieredStopAtLevel=1",
+                        // What a kernel that is killed leaves behind goes with the test's folder.
+                        "-Djava.io.tmpdir=" + folder,
                         "-cp",
                         System.getProperty("java.class.path"),
                         Kernel.class.getName(),

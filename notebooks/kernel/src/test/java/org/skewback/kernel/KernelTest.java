@@ -204,6 +204,24 @@ class KernelTest {
     }
 
     @Test
+    void declaringAClassAgainKeepsItsValuesAndChangingItsFieldsSaysWhatIsLost() throws IOException {
+        client.run("class Pier { int height = 70; }\nvar pier = new Pier();");
+        client.run("class Pier { int height = 70; }");
+        assertEquals("70", value("pier.height"));
+        KernelClient.Run run = client.run("class Pier { int height = 44; int width; }");
+        assertTrue(run.stream("stderr").contains("pier has lost its value"));
+    }
+
+    @Test
+    void aMethodThatIsDeclaredAgainIsNamedByItsLastCell() throws IOException {
+        client.run("int fails() { return 1; }");
+        KernelClient.Run changed = client.run("\nint fails() {\n    return 1 / 0;\n}");
+        int cell = changed.reply().path("execution_count").asInt();
+        String traceback = client.run("fails()").traceback();
+        assertTrue(traceback.contains("at fails (cell " + cell + ", line 3)"), traceback);
+    }
+
+    @Test
     void aMethodThatIsChangedIsCalledByThoseThatUsedIt() throws IOException {
         client.run("double factor() { return 1.5; }\ndouble twice() { return 2 * factor(); }");
         assertEquals("3.0", value("twice()"));

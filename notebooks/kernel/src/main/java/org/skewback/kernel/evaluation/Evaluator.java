@@ -201,6 +201,7 @@ public final class Evaluator implements Closeable {
             }
             for (SnippetEvent event : outcome) {
                 if (event.causeSnippet() != null) {
+                    tellReset(cell, event);
                     continue;
                 }
                 if (event.status() == Snippet.Status.REJECTED) {
@@ -303,6 +304,19 @@ public final class Evaluator implements Closeable {
             }
         }
         return !later.isEmpty();
+    }
+
+    private void tellReset(Cell cell, SnippetEvent event) {
+        if (event.snippet() instanceof VarSnippet variable
+                && event.isSignatureChange()
+                && event.previousStatus() == Snippet.Status.VALID) {
+            events.printed(
+                    cell.run(),
+                    true,
+                    variable.name()
+                            + " has lost its value, because its type was declared anew: run the"
+                            + " cell that sets it again\n");
+        }
     }
 
     private void tellUnresolved(Cell cell, JavaSession java, List<Snippet> declared) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import jdk.jshell.JShell;
 import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
@@ -25,6 +26,9 @@ final class JavaSession implements Closeable {
                     "import java.util.function.*;",
                     "import java.util.stream.*;",
                     "import static " + CellFunctions.class.getName() + ".display;");
+
+    private static final Set<String> HOLDING_NO_OBJECT =
+            Set.of("boolean", "byte", "short", "char", "int", "long", "float", "double", "String");
 
     private final WorkerProcess worker;
     private final WorkerControl control;
@@ -67,7 +71,14 @@ final class JavaSession implements Closeable {
     List<SnippetEvent> evaluate(String source, int cellNumber, int cellLine) {
         cell = cellNumber;
         line = cellLine;
-        return shell.eval(source);
+        List<SnippetEvent> events = shell.eval(source);
+        // A declaration that replaces another keeps its identifier, and JShell asks for none.
+        for (SnippetEvent event : events) {
+            if (event.causeSnippet() == null) {
+                errors.place(event.snippet().id(), cellNumber, cellLine);
+            }
+        }
+        return events;
     }
 
     WorkerProcess worker() {
@@ -90,15 +101,12 @@ final class JavaSession implements Closeable {
         return errors;
     }
 
-    /** Where the values of all variables live in the worker; primitive ones left out. */
+    /** Where the values of all variables live in the worker; those that hold no object left out. */
     List<WorkerControl.Slot> slots() {
         List<WorkerControl.Slot> slots = new ArrayList<>();
         shell.variables()
                 .filter(v -> shell.status(v) == Snippet.Status.VALID)
-                .filter(
-                        v ->
-                                Character.isUpperCase(v.typeName().charAt(0))
-                                        || v.typeName().contains("."))
+                .filter(v -> !HOLDING_NO_OBJECT.contains(v.typeName()))
                 .forEach(v -> slots.add(slot(v)));
         return slots;
     }

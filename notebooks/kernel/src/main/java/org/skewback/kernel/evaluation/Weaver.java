@@ -6,6 +6,7 @@ import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.ClassWriter;
 import org.objectweb.asm.Label;
+import org.objectweb.asm.MethodTooLargeException;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.Type;
@@ -44,7 +45,12 @@ final class Weaver {
                     }
                 },
                 0);
-        return writer.toByteArray();
+        try {
+            return writer.toByteArray();
+        } catch (MethodTooLargeException e) {
+            // Such a method still runs; if it has to be stopped, the worker goes with it.
+            return bytecode;
+        }
     }
 
     /** Weaves one method. The calls added leave the stack as it was, so its map stays right. */

@@ -13,7 +13,7 @@ final class PlainText {
 
     static final int MOST_ELEMENTS = 200;
 
-    private static final Pattern WRAPPER = Pattern.compile("^REPL\\.\\$JShell\\$\\w+?\\$");
+    private static final Pattern WRAPPER = Pattern.compile("REPL\\.\\$JShell\\$\\w+?\\$");
 
     private final StringBuilder text = new StringBuilder();
     private final IdentityHashMap<Object, Boolean> open = new IdentityHashMap<>();
@@ -33,12 +33,15 @@ final class PlainText {
     static String of(@Nullable Object value, int most) {
         PlainText writer = new PlainText(most);
         writer.write(value);
-        if (writer.text.length() <= most) {
-            return writer.text.toString();
-        }
         int length = writer.text.length();
-        writer.text.setLength(most);
-        return writer.text + "… (" + length + " characters)";
+        if (length > most) {
+            writer.text.setLength(most);
+            writer.text.append("… (").append(length).append(" characters)");
+        }
+        // A class of a cell shows by its own name, without the wrapper it was compiled in.
+        return writer.text.indexOf("REPL.$JShell$") < 0
+                ? writer.text.toString()
+                : WRAPPER.matcher(writer.text).replaceAll("");
     }
 
     private void write(@Nullable Object value) {
@@ -51,10 +54,7 @@ final class PlainText {
         } else if (value instanceof Map<?, ?> && isPlatform(value)) {
             nested(value, () -> map((Map<?, ?>) value));
         } else {
-            String own = String.valueOf(value);
-            // A class of a cell shows by its own name, without the wrapper it was compiled in.
-            text.append(
-                    own.startsWith("REPL.$JShell$") ? WRAPPER.matcher(own).replaceFirst("") : own);
+            text.append(value);
         }
     }
 
