@@ -1,0 +1,277 @@
+package org.skewback.desk.jupyter;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.BooleanSupplier;
+import org.jspecify.annotations.Nullable;
+import org.skewback.desk.notebook.Output;
+import org.skewback.kernel.wire.BadMessageException;
+import org.skewback.kernel.wire.ConnectionFile;
+import org.skewback.kernel.wire.Frames;
+import org.skewback.kernel.wire.Message;
+import org.skewback.kernel.wire.MessageCodec;
+import org.zeromq.SocketType;
+import org.zeromq.ZContext;
+import org.zeromq.ZMQ;
+
+/** The three channels to one kernel. For one thread only. */
+final class JupyterClient implements AutoCloseable {
+
+    /** How a request came to its end, or did not. */
+    enum End {
+        /** Reply and all output are here. */
+        DONE,
+        /** The time is over. */
+        LATE,
+        /** The cell gave more output than is allowed. */
+        FLOOD,
+        /** The kernel is gone. */
+        DEAD
+    }
+
+    private static final int POLL_MILLIS = 50;
+    private static final JsonNodeFactory MAKE = JsonNodeFactory.instance;
+
+    private final String session = UUID.randomUUID().toString();
+    private final MessageCodec codec;
+    private final ZContext context = new ZContext();
+    private final ZMQ.Socket shell;
+    private final ZMQ.Socket control;
+    private final ZMQ.Socket iopub;
+    private final ZMQ.Poller poller;
+    private final BooleanSupplier alive;
+    private final long floodSize;
+    private final OutputLog log = new OutputLog();
+
+    private String request = "";
+    private @Nullable Message reply;
+    private boolean idle;
+
+    /**
+     * Opens the channels.
+     *
+     * @param connection where the kernel listens
+     * @param alive whether the kernel's process still runs
+     * @param floodSize most characters that a cell may give
+     */
+    JupyterClient(ConnectionFile connection, BooleanSupplier alive, long floodSize) {
+        this.codec = new MessageCodec(connection.key());
+        this.alive = alive;
+        this.floodSize = floodSize;
+        context.setLinger(0);
+        shell = context.createSocket(SocketType.DEALER);
+        control = context.createSocket(SocketType.DEALER);
+        iopub = context.createSocket(SocketType.SUB);
+        // No output may be dropped because this side is slow to take it.
+        iopub.setRcvHWM(0);
+        iopub.subscribe(ZMQ.SUBSCRIPTION_ALL);
+        shell.connect(connection.address(connection.shellPort()));
+        control.connect(connection.address(connection.controlPort()));
+        iopub.connect(connection.address(connection.iopubPort()));
+        poller = context.createPoller(3);
+        poller.register(shell, ZMQ.Poller.POLLIN);
+        poller.register(control, ZMQ.Poller.POLLIN);
+        poller.register(iopub, ZMQ.Poller.POLLIN);
+    }
+
+    /**
+     * Waits until the kernel answers and its published messages arrive here.
+     *
+     * @param limit how long to wait
+     * @return {@link End#DONE}, {@link End#LATE} or {@link End#DEAD}
+     */
+    End awaitReady(Duration limit) {
+        long until = System.nanoTime() + limit.toNanos();
+        while (System.nanoTime() < until) {
+            // What is published before the subscription has reached the kernel is lost, so ask
+            // until both the answer and the status that goes with it have come.
+            send(Message.request(session, "kernel_info_request", MAKE.objectNode()));
+            End end = await(Duration.ofMillis(500));
+            if (end != End.LATE) {
+                return end;
+            }
+        }
+        return End.LATE;
+    }
+
+    /**
+     * Sends a cell and waits for its end.
+     *
+     * @param cellId identifier of the cell
+     * @param source its text
+     * @param limit how long to wait
+     * @return how it ended
+     */
+    End execute(String cellId, String source, Duration limit) {
+        ObjectNode content = MAKE.objectNode();
+        content.put("code", source);
+        content.put("silent", false);
+        content.put("store_history", true);
+        content.putObject("user_expressions");
+        content.put("allow_stdin", false);
+        content.put("stop_on_error", true);
+        Message plain = Message.request(session, "execute_request", content);
+        Message message =
+                new Message(
+                        plain.identities(),
+                        plain.header(),
+                        plain.parentHeader(),
+                        MAKE.objectNode().put("cellId", cellId),
+                        plain.content(),
+                        plain.buffers());
+        log.start(message.id(), cellId);
+        send(message);
+        return await(limit);
+    }
+
+    /**
+     * Goes on waiting for the end of the last request.
+     *
+     * @param limit how long to wait
+     * @return how it ended
+     */
+    End await(Duration limit) {
+        long until = System.nanoTime() + limit.toNanos();
+        while (true) {
+            boolean wasAlive = alive.getAsBoolean();
+            boolean any = receive();
+            if (reply != null && idle) {
+                return End.DONE;
+            }
+            if (log.size(request) > floodSize) {
+                return End.FLOOD;
+            }
+            if (!any && !wasAlive) {
+                return End.DEAD;
+            }
+            if (System.nanoTime() >= until) {
+                return End.LATE;
+            }
+        }
+    }
+
+    /**
+     * Waits for the end of the last request and lets its output go.
+     *
+     * @param limit how long to wait
+     * @return whether it ended
+     */
+    boolean drain(Duration limit) {
+        long until = System.nanoTime() + limit.toNanos();
+        while (System.nanoTime() < until && alive.getAsBoolean()) {
+            receive();
+            if (reply != null && idle) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Asks the kernel to stop the running cell. */
+    void interrupt() {
+        sendAside("interrupt_request", MAKE.objectNode());
+    }
+
+    /** Asks the kernel to end. */
+    void shutdown() {
+        sendAside("shutdown_request", MAKE.objectNode().put("restart", false));
+    }
+
+    /** Gives the outputs of a cell so far. */
+    List<Output> outputs(String cellId) {
+        return log.outputs(cellId);
+    }
+
+    /** Gives how the last request ended, after {@link End#DONE}. */
+    CellRun run() {
+        if (reply == null) {
+            throw new IllegalStateException("no reply yet");
+        }
+        JsonNode content = reply.content();
+        JsonNode count = content.path("execution_count");
+        Integer number = count.isInt() ? count.intValue() : null;
+        return switch (content.path("status").asText("")) {
+            case "ok" -> new CellRun(number, null);
+            case "error" -> new CellRun(number, OutputLog.failure(content));
+            default ->
+                    new CellRun(
+                            number,
+                            new Output.Failure(
+                                    "Aborted", "the kernel did not run this cell", List.of()));
+        };
+    }
+
+    @Override
+    public void close() {
+        poller.close();
+        context.close();
+    }
+
+    private void send(Message message) {
+        request = message.id();
+        reply = null;
+        idle = false;
+        Frames.send(shell, codec.encode(message));
+    }
+
+    private void sendAside(String type, ObjectNode content) {
+        Frames.send(control, codec.encode(Message.request(session, type, content)));
+    }
+
+    /** Takes what waits on the channels; says whether anything did. */
+    private boolean receive() {
+        if (poller.poll(POLL_MILLIS) <= 0) {
+            return false;
+        }
+        @Nullable Message aside = next(control);
+        while (aside != null) {
+            aside = next(control);
+        }
+        @Nullable Message answer = next(shell);
+        while (answer != null) {
+            if (answer.parentId().equals(request)) {
+                reply = answer;
+            }
+            answer = next(shell);
+        }
+        // A flood does not end by itself, so only so many are taken before the caller looks up.
+        for (int i = 0; i < 1000; i++) {
+            @Nullable Message published = next(iopub);
+            if (published == null) {
+                break;
+            }
+            publish(published);
+        }
+        return true;
+    }
+
+    private void publish(Message published) {
+        if (!published.type().equals("status")) {
+            if (log.size(request) <= floodSize) {
+                log.accept(published);
+            }
+        } else if (published.parentId().equals(request)
+                && published.content().path("execution_state").asText("").equals("idle")) {
+            idle = true;
+        }
+    }
+
+    /** Gives the next message of a channel that can be trusted, or null where none waits. */
+    private @Nullable Message next(ZMQ.Socket socket) {
+        while (true) {
+            @Nullable List<byte[]> frames = Frames.receive(socket, ZMQ.DONTWAIT);
+            if (frames == null) {
+                return null;
+            }
+            try {
+                return codec.decode(frames);
+            } catch (BadMessageException e) {
+                // Whoever lacks the key is not our kernel and is not listened to.
+            }
+        }
+    }
+}

@@ -1,0 +1,32 @@
+package org.skewback.desk.jupyter;
+
+import java.util.List;
+import org.skewback.desk.notebook.Cell;
+import org.skewback.desk.notebook.Output;
+
+/** A running kernel that belongs to one notebook. */
+public interface KernelSession extends AutoCloseable {
+
+    /**
+     * Runs a cell and waits until it has ended and all its output is here.
+     *
+     * @param cell a cell of code
+     * @return how it ended
+     * @throws KernelTrouble when the cell did not end by itself: it ran over its time, gave too much
+     *     output, or took the kernel with it; the session is then of no further use
+     */
+    CellRun run(Cell cell) throws KernelTrouble;
+
+    /**
+     * Gives what a cell has given so far. A later cell may still change it, where it updates a
+     * display of this one or where a thread of this one goes on printing.
+     *
+     * @param cellId identifier of a cell that has run
+     * @return its outputs in order; empty where it gave none
+     */
+    List<Output> outputs(String cellId);
+
+    /** Ends the kernel and every process it started. */
+    @Override
+    void close();
+}
