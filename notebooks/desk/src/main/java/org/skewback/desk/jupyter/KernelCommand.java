@@ -7,18 +7,30 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The command line that starts a kernel.
+ * How a kernel is started.
  *
- * @param words program and arguments; the path of the connection file is added behind them
+ * @param java launcher of the Java it runs on
+ * @param options options for Java
+ * @param classPath class path, of absolute paths, because a kernel works in another folder
+ * @param arguments name of the class to start and its arguments; the connection file is added
  */
-public record KernelCommand(List<String> words) {
+public record KernelCommand(
+        Path java, List<String> options, String classPath, List<String> arguments) {
 
     /** Name of the class that the kernel starts with. */
     public static final String MAIN = "org.skewback.kernel.Kernel";
 
-    /** Keeps a copy of the list. */
+    /**
+     * Options the kernel's front starts best with: it compiles and passes messages, so a quick start
+     * and a small footprint count for more than peak speed.
+     */
+    private static final List<String> FRONT =
+            List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+
+    /** Keeps copies of the lists. */
     public KernelCommand {
-        words = List.copyOf(words);
+        options = List.copyOf(options);
+        arguments = List.copyOf(arguments);
     }
 
     /**
@@ -27,7 +39,7 @@ public record KernelCommand(List<String> words) {
      * @return the command
      */
     public static KernelCommand ofThisProgram() {
-        return of(classPath(), List.of());
+        return of(classPathOfThisProgram(), List.of());
     }
 
     /**
@@ -39,23 +51,36 @@ public record KernelCommand(List<String> words) {
      * @return the command
      */
     public static KernelCommand of(String classPath, List<String> options) {
-        List<String> words = new ArrayList<>();
-        words.add(java().toString());
-        // The front compiles and passes messages: a quick start and a small footprint count for
-        // more than peak speed.
-        words.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
-        words.addAll(options);
-        words.addAll(List.of("-cp", classPath, MAIN));
-        return new KernelCommand(words);
+        List<String> all = new ArrayList<>(FRONT);
+        all.addAll(options);
+        return new KernelCommand(javaOfThisProgram(), all, classPath, List.of(MAIN));
     }
 
-    /** Gives the launcher of the Java that runs this program, an absolute path. */
-    private static Path java() {
+    /**
+     * Gives the words of the command line.
+     *
+     * @param connectionFile the connection file, or what stands for it
+     * @param further options that only this start needs
+     * @return program and arguments
+     */
+    public List<String> words(String connectionFile, String... further) {
+        List<String> words = new ArrayList<>();
+        words.add(java.toString());
+        words.addAll(options);
+        words.addAll(List.of(further));
+        words.addAll(List.of("-cp", classPath));
+        words.addAll(arguments);
+        words.add(connectionFile);
+        return words;
+    }
+
+    /** Gives the launcher of the Java that runs this program. */
+    static Path javaOfThisProgram() {
         return Path.of(System.getProperty("java.home"), "bin", "java").toAbsolutePath();
     }
 
-    /** Gives the class path of this program, absolute because a kernel works in another folder. */
-    static String classPath() {
+    /** Gives the class path of this program with absolute paths. */
+    static String classPathOfThisProgram() {
         @Nullable String given = System.getProperty("java.class.path");
         List<String> entries = new ArrayList<>();
         for (String entry : (given == null ? "" : given).split(File.pathSeparator, -1)) {

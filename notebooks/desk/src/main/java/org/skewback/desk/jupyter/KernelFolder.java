@@ -122,8 +122,9 @@ public final class KernelFolder {
     private ObjectNode spec(List<String> options) {
         ObjectNode spec = JsonNodeFactory.instance.objectNode();
         ArrayNode words = spec.putArray("argv");
-        KernelCommand.of(folder.resolve(JAR).toString(), options).words().forEach(words::add);
-        words.add("{connection_file}");
+        KernelCommand.of(folder.resolve(JAR).toString(), options)
+                .words("{connection_file}")
+                .forEach(words::add);
         spec.put("display_name", "Java (Skewback)");
         spec.put("language", "java");
         spec.put("interrupt_mode", "message");

@@ -1,10 +1,12 @@
 package org.skewback.desk.jupyter;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -104,14 +106,15 @@ public final class KernelProcess implements KernelSession {
             throws KernelTrouble {
         try {
             // Private to the user: the connection file holds the key.
-            Path workplace = Files.createTempDirectory("skewback-kernel-");
+            Path workplace = Files.createTempDirectory("skewback-desk-");
             try {
                 ConnectionFile connection = ConnectionFile.onLoopback();
                 Path file = workplace.resolve("connection.json");
                 connection.write(file);
-                Stream<String> words = command.words().stream();
+                // What the kernel keeps in temporary files goes when its workplace goes.
                 ProcessBuilder builder =
-                        new ProcessBuilder(Stream.concat(words, Stream.of("" + file)).toList());
+                        new ProcessBuilder(
+                                command.words("" + file, "-Djava.io.tmpdir=" + workplace));
                 builder.directory(folder.toFile());
                 builder.environment().putAll(environment);
                 // A kernel may watch the process that started it and end with it.
@@ -214,12 +217,11 @@ public final class KernelProcess implements KernelSession {
     }
 
     private static void discard(Path workplace) {
-        try (Stream<Path> files = Files.list(workplace)) {
-            for (Path file : files.toList()) {
+        try (Stream<Path> files = Files.walk(workplace)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                 Files.deleteIfExists(file);
             }
-            Files.deleteIfExists(workplace);
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             // A leftover in the system's folder for temporary files harms nobody.
         }
     }

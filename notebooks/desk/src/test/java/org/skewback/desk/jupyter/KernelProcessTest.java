@@ -42,16 +42,13 @@ class KernelProcessTest {
     @TempDir private Path folder;
 
     private static KernelCommand fake(String... arguments) {
-        List<String> words = new ArrayList<>();
-        words.addAll(
-                List.of(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        KernelCommand.classPath(),
-                        FakeKernel.class.getName()));
+        List<String> words = new ArrayList<>(List.of(FakeKernel.class.getName()));
         words.addAll(List.of(arguments));
-        return new KernelCommand(words);
+        return new KernelCommand(
+                KernelCommand.javaOfThisProgram(),
+                List.of("-XX:TieredStopAtLevel=1"),
+                KernelCommand.classPathOfThisProgram(),
+                words);
     }
 
     private KernelSession launch(KernelProcess.Limits limits) throws KernelTrouble {
@@ -186,6 +183,6 @@ class KernelProcessTest {
     }
 
     private static boolean isWorkplace(Path path) {
-        return path.getFileName().toString().startsWith("skewback-kernel-");
+        return path.getFileName().toString().startsWith("skewback-desk-");
     }
 }

@@ -1,0 +1,127 @@
+package org.skewback.desk.issue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.skewback.desk.Json;
+
+/**
+ * The list of what was issued: the package, the software it ran on, and each file with its size and
+ * its SHA-256 (FIPS 180-4), sorted by path. It tells whether an issue is still as it was issued; it
+ * does not tell by whom.
+ */
+final class Manifest {
+
+    /** Name of the file in the issued folder. */
+    static final String FILE = "manifest.json";
+
+    private static final String FORMAT = "skewback-manifest";
+    private static final int EDITION = 1;
+
+    private Manifest() {}
+
+    /**
+     * Writes down what a folder holds.
+     *
+     * @param folder the folder to be issued, without a manifest yet
+     * @param info what the package says of itself
+     * @param environment versions of what it ran on
+     * @return the manifest's text
+     * @throws IOException when a file cannot be read
+     */
+    static String of(Path folder, PackageInfo info, Map<String, String> environment)
+            throws IOException {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("format", FORMAT);
+        root.put("edition", EDITION);
+        ObjectNode of = root.putObject("package");
+        of.put("name", info.name());
+        of.put("title", info.title());
+        of.put("number", info.number());
+        of.put("revision", info.revision());
+        of.put("status", info.status());
+        of.put("date", info.date().toString());
+        of.put("preparedBy", info.preparedBy());
+        of.put("checkedBy", info.checkedBy());
+        ObjectNode software = root.putObject("software");
+        environment.forEach(software::put);
+        ArrayNode files = root.putArray("files");
+        for (String path : paths(folder)) {
+            Path file = folder.resolve(path);
+            ObjectNode entry = files.addObject();
+            entry.put("path", path);
+            entry.put("size", Files.size(file));
+            entry.put("sha256", sha256(file));
+        }
+        return Json.page(root);
+    }
+
+    /**
+     * Lists the files that a manifest names.
+     *
+     * @param folder an issued folder
+     * @return their paths and the manifest's own; empty where the folder has no manifest of ours
+     * @throws IOException when the manifest cannot be read
+     */
+    static Set<String> named(Path folder) throws IOException {
+        Path file = folder.resolve(FILE);
+        Set<String> named = new TreeSet<>();
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            return named;
+        }
+        JsonNode root = Json.read(Files.readAllBytes(file));
+        if (root.path("format").asText("").equals(FORMAT)) {
+            named.add(FILE);
+            for (JsonNode entry : root.path("files")) {
+                named.add(entry.path("path").asText(""));
+            }
+        }
+        return named;
+    }
+
+    /** Lists all files of a folder by path, with / between names on every system, sorted. */
+    static List<String> paths(Path folder) throws IOException {
+        try (Stream<Path> walk = Files.walk(folder)) {
+            return walk.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS))
+                    .map(
+                            path ->
+                                    folder.relativize(path)
+                                            .toString()
+                                            .replace(File.separatorChar, '/'))
+                    .sorted()
+                    .collect(Collectors.toList());
+        }
+    }
+
+    private static String sha256(Path file) throws IOException {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+                in.transferTo(OutputStream.nullOutputStream());
+            }
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            // Every Java platform must have SHA-256 (java.security.MessageDigest, class
+            // description).
+            throw new IllegalStateException(e);
+        }
+    }
+}

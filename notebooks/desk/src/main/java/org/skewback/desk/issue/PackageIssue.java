@@ -1,0 +1,224 @@
+package org.skewback.desk.issue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.skewback.desk.Problem;
+import org.skewback.desk.jupyter.KernelLauncher;
+import org.skewback.desk.notebook.Notebook;
+import org.skewback.desk.notebook.NotebookReader;
+import org.skewback.desk.notebook.NotebookWriter;
+import org.skewback.desk.render.PackageRenderer;
+
+/**
+ * Issues a package: runs every notebook from clean in its order, gathers the records, has the pages
+ * made, writes the manifest, and moves the whole into place.
+ *
+ * <p>Whatever goes wrong before the last step, an earlier issue stays as it is.
+ */
+public final class PackageIssue {
+
+    /** Environment variable that tells a kernel the local Maven repository. */
+    public static final String LOCAL_REPOSITORY = "SKEWBACK_LOCAL_REPOSITORY";
+
+    /** Environment variable that tells a kernel the folder with the records of earlier sheets. */
+    public static final String RECORDS = "SKEWBACK_RECORDS";
+
+    private final KernelLauncher kernels;
+    private final List<PackageRenderer> renderers;
+    private final Map<String, String> software;
+    private final @Nullable Path localRepository;
+    private final Progress progress;
+    private final FileMoves moves;
+
+    /**
+     * Makes an issuer.
+     *
+     * @param kernels starts the kernels
+     * @param renderers make the readable forms, in this order
+     * @param software versions to state, by name, in the order to print
+     * @param localRepository local Maven repository for the kernels, or null for their own choice
+     * @param progress hears how far it has come
+     */
+    public PackageIssue(
+            KernelLauncher kernels,
+            List<PackageRenderer> renderers,
+            Map<String, String> software,
+            @Nullable Path localRepository,
+            Progress progress) {
+        this(kernels, renderers, software, localRepository, progress, FileMoves.REAL);
+    }
+
+    /** Makes an issuer that moves folders in its own way. */
+    PackageIssue(
+            KernelLauncher kernels,
+            List<PackageRenderer> renderers,
+            Map<String, String> software,
+            @Nullable Path localRepository,
+            Progress progress,
+            FileMoves moves) {
+        this.kernels = kernels;
+        this.renderers = List.copyOf(renderers);
+        this.software = new LinkedHashMap<>(software);
+        this.localRepository = localRepository;
+        this.progress = progress;
+        this.moves = moves;
+    }
+
+    /** A notebook that is about to run. */
+    private record Sheet(String slug, String title, Path folder, Notebook notebook) {}
+
+    /** What the run of all sheets gave. */
+    private record Runs(List<RunDocument> documents, CheckCount checks, List<String> unpassed) {}
+
+    /**
+     * Issues a package.
+     *
+     * @param folder the package folder, with {@value PackageReader#FILE}
+     * @param to folder of issued packages; the issue goes to the folder in it that has the package's
+     *     name
+     * @return what was issued
+     * @throws Problem when it was not issued
+     */
+    public Issued issue(Path folder, Path to) throws Problem {
+        PackageInfo info = PackageReader.read(folder);
+        // All notebooks are read before the first one runs, so that a slip shows at once.
+        List<Sheet> sheets = new ArrayList<>();
+        for (String entry : info.order()) {
+            sheets.add(sheet(folder, entry));
+        }
+        try (IssuePlace place = IssuePlace.open(to.toAbsolutePath(), info.name(), moves)) {
+            Runs runs = run(sheets);
+            progress.pagesStart();
+            write(new RunPackage(info, runs.documents(), software), place.staging());
+            return new Issued(place.publish(), sheets.size(), runs.checks(), runs.unpassed());
+        }
+    }
+
+    private static Sheet sheet(Path folder, String entry) throws Problem {
+        Path file = folder.resolve(entry);
+        if (!Files.isRegularFile(file)) {
+            throw new Problem(
+                    "the notebook "
+                            + entry
+                            + ", which "
+                            + PackageReader.FILE
+                            + " names in its order, is missing in "
+                            + folder);
+        }
+        Notebook notebook = NotebookReader.read(file);
+        String slug = PackageReader.slug(entry);
+        @Nullable Path parent = file.toAbsolutePath().getParent();
+        return new Sheet(
+                slug, Titles.of(notebook, slug), parent == null ? folder : parent, notebook);
+    }
+
+    private Runs run(List<Sheet> sheets) throws Problem {
+        Path records;
+        try {
+            records = Files.createTempDirectory("skewback-records-");
+        } catch (IOException e) {
+            throw Problem.of("cannot make a folder for records", e);
+        }
+        try {
+            return run(sheets, records);
+        } finally {
+            discard(records);
+        }
+    }
+
+    private Runs run(List<Sheet> sheets, Path records) throws Problem {
+        Map<String, String> environment = new LinkedHashMap<>();
+        environment.put(RECORDS, records.toString());
+        if (localRepository != null) {
+            environment.put(LOCAL_REPOSITORY, localRepository.toAbsolutePath().toString());
+        }
+        SheetRunner runner = new SheetRunner(kernels, progress);
+        List<RunDocument> documents = new ArrayList<>();
+        CheckCount checks = CheckCount.NONE;
+        List<String> unpassed = new ArrayList<>();
+        for (Sheet sheet : sheets) {
+            Notebook ran = runner.run(sheet.title(), sheet.notebook(), sheet.folder(), environment);
+            @Nullable SheetRecord record = record(sheet, ran);
+            @Nullable String text = record == null ? null : record.text();
+            if (record != null) {
+                checks = checks.plus(record.checks());
+                record.unpassed().forEach(line -> unpassed.add(sheet.title() + "  " + line));
+                save(records.resolve(sheet.slug() + ".json"), record.text());
+            }
+            documents.add(new RunDocument(sheet.slug(), sheet.title(), ran, text));
+        }
+        return new Runs(documents, checks, unpassed);
+    }
+
+    private static @Nullable SheetRecord record(Sheet sheet, Notebook ran) throws Problem {
+        try {
+            return SheetRecord.of(ran);
+        } catch (Problem e) {
+            throw new Problem(sheet.title() + ": " + e.getMessage(), e);
+        }
+    }
+
+    private void write(RunPackage run, Path staging) throws Problem {
+        Path records = staging.resolve("records");
+        Path notebooks = staging.resolve("notebooks");
+        try {
+            Files.createDirectory(records);
+            Files.createDirectory(notebooks);
+        } catch (IOException e) {
+            throw Problem.of("cannot write the issue", e);
+        }
+        for (RunDocument document : run.documents()) {
+            @Nullable String record = document.record();
+            if (record != null) {
+                save(records.resolve(document.slug() + ".json"), record);
+            }
+            save(
+                    notebooks.resolve(document.slug() + ".ipynb"),
+                    NotebookWriter.text(document.notebook()));
+        }
+        for (PackageRenderer renderer : renderers) {
+            try {
+                renderer.render(run, staging);
+            } catch (IOException e) {
+                throw Problem.of("the pages could not be made", e);
+            } catch (UncheckedIOException e) {
+                throw new Problem("the pages could not be made: " + e.getMessage(), e);
+            }
+        }
+        try {
+            save(
+                    staging.resolve(Manifest.FILE),
+                    Manifest.of(staging, run.info(), run.environment()));
+        } catch (IOException e) {
+            throw Problem.of("cannot write the manifest", e);
+        }
+    }
+
+    private static void save(Path file, String text) throws Problem {
+        try {
+            Files.write(file, text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw Problem.of("cannot write " + file, e);
+        }
+    }
+
+    private static void discard(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException e) {
+            // A leftover in the system's folder for temporary files harms nobody.
+        }
+    }
+}

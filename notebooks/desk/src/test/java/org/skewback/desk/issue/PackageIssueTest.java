@@ -1,0 +1,345 @@
+package org.skewback.desk.issue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.skewback.desk.Json;
+import org.skewback.desk.Problem;
+import org.skewback.desk.notebook.NotebookReader;
+import org.skewback.desk.render.PackageRenderer;
+
+/** What an issue holds, and that an issue that stops leaves the earlier one alone. */
+class PackageIssueTest {
+
+    private static final Map<String, String> SOFTWARE = Map.of("Skewback", "0.0-test");
+
+    /** Stands for the pages. */
+    private static final PackageRenderer PAGES =
+            (run, folder) -> {
+                Files.createDirectory(folder.resolve("sheets"));
+                for (RunDocument document : run.documents()) {
+                    Files.writeString(
+                            folder.resolve("sheets").resolve(document.slug() + ".html"),
+                            document.title());
+                }
+                Files.writeString(folder.resolve("index.html"), run.info().title());
+            };
+
+    @TempDir private Path home;
+
+    private final ScriptedKernels kernels = new ScriptedKernels();
+
+    private Path folder() {
+        return home.resolve("package");
+    }
+
+    private Path to() {
+        return home.resolve("issued");
+    }
+
+    private Path place() {
+        return to().resolve("small-crossing");
+    }
+
+    private static String record(String number, String... verdicts) {
+        StringBuilder checks = new StringBuilder();
+        for (String verdict : verdicts) {
+            checks.append(checks.length() == 0 ? "" : ",")
+                    .append("{\"title\":\"check of ")
+                    .append(number)
+                    .append("\",\"verdict\":\"")
+                    .append(verdict)
+                    .append("\"}");
+        }
+        return "{\"format\":\"skewback-record\",\"edition\":1,\"number\":\""
+                + number
+                + "\",\"title\":\"T\",\"checks\":["
+                + checks
+                + "]}";
+    }
+
+    private void notebook(String path, String... cells) throws IOException {
+        List<String> written = new ArrayList<>();
+        for (int i = 0; i < cells.length; i++) {
+            boolean prose = cells[i].startsWith("#");
+            String rest = prose ? "" : ",\"outputs\":[],\"execution_count\":7";
+            written.add(
+                    "{\"id\":\"c"
+                            + (i + 1)
+                            + "\",\"cell_type\":\""
+                            + (prose ? "markdown" : "code")
+                            + "\",\"metadata\":{\"execution\":{\"iopub.status.idle\":\"10:30\"}},"
+                            + "\"source\":"
+                            + Json.line(TextNode.valueOf(cells[i]))
+                            + rest
+                            + "}");
+        }
+        Path file = folder().resolve(path);
+        Files.createDirectories(file.getParent());
+        Files.writeString(
+                file,
+                "{\"nbformat\":4,\"nbformat_minor\":5,\"metadata\":{},\"cells\":["
+                        + String.join(",", written)
+                        + "]}");
+    }
+
+    private void twoSheets() throws IOException {
+        Files.createDirectories(folder());
+        Files.writeString(folder().resolve(PackageReader.FILE), PackageReaderTest.GOOD);
+        notebook(
+                "01-first.ipynb",
+                "# 01 First *sheet*",
+                "print hello",
+                "record " + record("00"),
+                "record " + record("01", "passed", "passed"));
+        notebook(
+                "more/02-second.ipynb",
+                "# 02 Second",
+                "earlier",
+                "recordtext " + record("02", "passed", "failed", "stale"),
+                "");
+    }
+
+    private Issued issue(PackageRenderer... renderers) throws Problem {
+        return new PackageIssue(kernels, List.of(renderers), SOFTWARE, null, Progress.SILENT)
+                .issue(folder(), to());
+    }
+
+    /** Issues once, then changes something, and proves that the next issue stops harmlessly. */
+    private String stops(PackageRenderer... renderers) throws IOException {
+        Map<String, String> before = Trees.of(place());
+        assertTrue(before.containsKey("manifest.json"), "there must be an earlier issue to harm");
+        String said =
+                String.valueOf(assertThrows(Problem.class, () -> issue(renderers)).getMessage());
+        assertEquals(before, Trees.of(place()));
+        assertEquals(List.of(".small-crossing.lock", "small-crossing"), Trees.names(to()));
+        assertEquals(0, kernels.open(), "every kernel that was started has been ended");
+        return said;
+    }
+
+    @Test
+    void anIssueHoldsPagesRecordsNotebooksAndManifest() throws Exception {
+        twoSheets();
+        Issued issued = issue(PAGES);
+        assertEquals(
+                new Issued(
+                        place(),
+                        2,
+                        new CheckCount(3, 1, 1),
+                        List.of("02 Second  failed: check of 02", "02 Second  stale: check of 02")),
+                issued);
+        Map<String, String> tree = Trees.of(place());
+        assertEquals(
+                List.of(
+                        "index.html",
+                        "manifest.json",
+                        "notebooks/01-first.ipynb",
+                        "notebooks/02-second.ipynb",
+                        "records/01-first.json",
+                        "records/02-second.json",
+                        "sheets/01-first.html",
+                        "sheets/02-second.html"),
+                List.copyOf(tree.keySet()));
+        assertEquals("01 First sheet", tree.get("sheets/01-first.html"));
+        assertEquals(
+                "01",
+                Json.read(String.valueOf(tree.get("records/01-first.json")))
+                        .path("number")
+                        .asText());
+        assertEquals(2, kernels.launched(), "each notebook has a kernel of its own");
+        assertEquals(0, kernels.open());
+    }
+
+    @Test
+    void aSheetFindsTheRecordsOfTheSheetsBeforeIt() throws Exception {
+        twoSheets();
+        issue();
+        Map<String, String> tree = Trees.of(place());
+        JsonNode second = Json.read(String.valueOf(tree.get("notebooks/02-second.ipynb")));
+        String seen = second.path("cells").get(1).path("outputs").get(0).path("text").toString();
+        assertTrue(seen.contains("01-first.json"), seen);
+        assertFalse(seen.contains("02-second"), seen);
+    }
+
+    @Test
+    void theManifestNamesEveryFileWithItsHash() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        JsonNode manifest = Json.read(Files.readAllBytes(place().resolve("manifest.json")));
+        assertEquals("skewback-manifest", manifest.path("format").asText());
+        assertEquals(1, manifest.path("edition").asInt());
+        assertEquals("2026-03-31", manifest.path("package").path("date").asText());
+        assertEquals("0.0-test", manifest.path("software").path("Skewback").asText());
+        List<String> named = new ArrayList<>();
+        for (JsonNode file : manifest.path("files")) {
+            byte[] bytes = Files.readAllBytes(place().resolve(file.path("path").asText()));
+            named.add(file.path("path").asText());
+            assertEquals(bytes.length, file.path("size").asLong());
+            assertEquals(
+                    HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)),
+                    file.path("sha256").asText());
+        }
+        assertEquals(
+                Trees.of(place()).keySet().stream()
+                        .filter(path -> !path.equals("manifest.json"))
+                        .collect(Collectors.toList()),
+                named);
+        assertFalse(Files.readString(place().resolve("manifest.json")).contains("\r"));
+    }
+
+    @Test
+    void issuedNotebooksHoldWhatWasRunAndNoTimeOfDay() throws Exception {
+        twoSheets();
+        issue();
+        String text = Files.readString(place().resolve("notebooks/01-first.ipynb"));
+        assertFalse(text.contains("10:30"), text);
+        var notebook =
+                NotebookReader.parse("issued", text.getBytes(StandardCharsets.UTF_8)).cells();
+        assertEquals(1, notebook.get(1).executionCount());
+        assertEquals(1, notebook.get(1).outputs().size());
+    }
+
+    @Test
+    void twoIssuesOfOnePackageAreTheSameToTheByte() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        Map<String, String> first = Trees.of(place());
+        Thread.sleep(1100);
+        issue(PAGES);
+        assertEquals(first, Trees.of(place()));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "fail of a span of −3 m,it failed with\\n  Fault: of a span of −3 m",
+        "throw it,it failed with\\n  Fault: it",
+        "trouble it ran longer than 5 min,it ran longer than 5 min"
+    })
+    void aCellThatFailsStopsTheIssueAndIsShown(String source, String message) throws Exception {
+        twoSheets();
+        issue(PAGES);
+        notebook("more/02-second.ipynb", "# 02 Second", source, "print never");
+        assertEquals(
+                "02 Second, cell 1 of 2 (c2): "
+                        + message.replace("\\n", "\n")
+                        + "\n\nThe cell:\n  "
+                        + source,
+                stops(PAGES));
+    }
+
+    @Test
+    void aCellThatFailsAfterItsEndStopsTheIssueToo() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        notebook("more/02-second.ipynb", "# 02 Second", "print early", "poison all");
+        assertEquals(
+                "02 Second, cell 1 of 2 (c2): it failed later with\n  Fault: all\n\n"
+                        + "The cell:\n  print early",
+                stops(PAGES));
+    }
+
+    @Test
+    void aMissingNotebookStopsTheIssueBeforeAnyCellRuns() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        Files.delete(folder().resolve("more/02-second.ipynb"));
+        int before = kernels.launched();
+        assertTrue(
+                stops(PAGES).startsWith("the notebook more/02-second.ipynb, which package.toml"));
+        assertEquals(before, kernels.launched());
+    }
+
+    @Test
+    void aNotebookWithTwoEqualIdentifiersStopsTheIssueBeforeAnyCellRuns() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        Path file = folder().resolve("more/02-second.ipynb");
+        Files.writeString(file, Files.readString(file).replace("\"c3\"", "\"c2\""));
+        int before = kernels.launched();
+        assertTrue(stops(PAGES).contains("cells 2 and 3: both have the identifier \"c2\""));
+        assertEquals(before, kernels.launched());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "record {\"format\":\"x\"}|02 Second: its record does not state the format",
+                "recordtext {oops|02 Second: its record is not JSON",
+                "record {\"format\":\"skewback-record\",\"edition\":2}|is of edition 2; this",
+                "record {\"format\":\"skewback-record\",\"edition\":1,\"checks\":[{\"title\":\"a\","
+                        + "\"verdict\":\"fine\"}]}|the check \"a\" the verdict \"fine\""
+            })
+    void aRecordThatIsNotUnderstoodStopsTheIssue(String source, String message) throws Exception {
+        twoSheets();
+        issue(PAGES);
+        notebook("more/02-second.ipynb", "# 02 Second", source);
+        String said = stops(PAGES);
+        assertTrue(said.contains(message), said);
+    }
+
+    @Test
+    void aPageThatCannotBeWrittenStopsTheIssue() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        assertEquals(
+                "the pages could not be made: the disk is full",
+                stops(
+                        PAGES,
+                        (run, folder) -> {
+                            throw new IOException("the disk is full");
+                        }));
+        assertTrue(
+                stops(
+                                (run, folder) -> {
+                                    throw new UncheckedIOException(new IOException("no paper"));
+                                })
+                        .contains("no paper"));
+    }
+
+    @Test
+    void aFaultInThePageMakerLeavesTheEarlierIssueAlone() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        Map<String, String> before = Trees.of(place());
+        assertThrows(
+                IllegalStateException.class,
+                () ->
+                        issue(
+                                PAGES,
+                                (run, folder) -> {
+                                    throw new IllegalStateException("a slip of ours");
+                                }));
+        assertEquals(before, Trees.of(place()));
+        assertEquals(List.of(".small-crossing.lock", "small-crossing"), Trees.names(to()));
+    }
+
+    @Test
+    void aNotebookWithoutASheetIsIssuedWithoutARecord() throws Exception {
+        twoSheets();
+        notebook("more/02-second.ipynb", "# A lesson", "print only this");
+        Issued issued = issue(PAGES);
+        assertEquals(new CheckCount(2, 0, 0), issued.checks());
+        assertEquals(List.of("01-first.json"), Trees.names(place().resolve("records")));
+    }
+}
