@@ -1,0 +1,19 @@
+package org.skewback.desk.command;
+
+/** What the program tells the system when it ends. */
+final class ExitCode {
+
+    /** Done; when issuing, every check passed. */
+    static final int DONE = 0;
+
+    /** Issued, but a check failed or is stale. */
+    static final int CHECKS_OPEN = 1;
+
+    /** Not done. */
+    static final int NOT_DONE = 2;
+
+    /** The command line is not understood. */
+    static final int USAGE = 64;
+
+    private ExitCode() {}
+}

@@ -1,0 +1,143 @@
+package org.skewback.desk.command;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.skewback.desk.Problem;
+import org.skewback.desk.jupyter.KernelCommand;
+import org.skewback.desk.jupyter.KernelLauncher;
+import org.skewback.desk.jupyter.KernelProcess;
+import org.skewback.desk.render.PackageRenderer;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program {@code skewback}. */
+@Command(
+        name = "skewback",
+        description = "Issues calculation packages from notebooks.",
+        versionProvider = Version.class,
+        synopsisSubcommandLabel = "<verb>",
+        commandListHeading = "%nVerbs:%n",
+        footer = {"", "Each verb explains itself: skewback <verb> --help"})
+public final class Skewback implements Runnable {
+
+    @Spec private @Nullable CommandSpec spec;
+
+    private Skewback() {}
+
+    /**
+     * Runs the program and ends this process.
+     *
+     * @param words the command line
+     */
+    public static void main(String[] words) {
+        Charset charset = charset();
+        PrintWriter out = writer(FileDescriptor.out, charset);
+        PrintWriter err = writer(FileDescriptor.err, charset);
+        int code = commandLine(renderers(), Skewback::kernels, out, err).execute(words);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /** Makes the readable forms of an issue, in the order in which they are made. */
+    private static List<PackageRenderer> renderers() {
+        return List.of();
+    }
+
+    private static KernelLauncher kernels(Duration cellTime) {
+        return KernelProcess.launcher(
+                KernelCommand.ofThisProgram(), KernelProcess.Limits.ofCell(cellTime));
+    }
+
+    /**
+     * Gives the command line of the program.
+     *
+     * @param renderers make the readable forms of an issue
+     * @param kernels gives what starts kernels, for the longest time that a cell may run
+     * @param out where to print
+     * @param err where to print what is wrong
+     * @return the command line
+     */
+    static CommandLine commandLine(
+            List<PackageRenderer> renderers,
+            Function<Duration, KernelLauncher> kernels,
+            PrintWriter out,
+            PrintWriter err) {
+        CommandLine line = new CommandLine(new Skewback());
+        line.addSubcommand(new IssueCommand(renderers, kernels));
+        line.addSubcommand(new KernelVerb());
+        line.setOut(out);
+        line.setErr(err);
+        help(line);
+        line.setParameterExceptionHandler(Skewback::misunderstood);
+        line.setExecutionExceptionHandler(Skewback::stopped);
+        return line;
+    }
+
+    /** Lets every verb and every part of one explain itself. */
+    private static void help(CommandLine line) {
+        line.getCommandSpec().mixinStandardHelpOptions(true);
+        line.getCommandSpec().exitCodeOnInvalidInput(ExitCode.USAGE);
+        line.getCommandSpec().exitCodeOnExecutionException(ExitCode.NOT_DONE);
+        line.getCommandSpec().versionProvider(new Version());
+        line.getSubcommands().values().forEach(Skewback::help);
+    }
+
+    @Override
+    public void run() {
+        if (spec != null) {
+            throw new ParameterException(spec.commandLine(), "Say what to do: issue or kernel");
+        }
+    }
+
+    private static int misunderstood(ParameterException fault, String[] words) {
+        CommandLine line = fault.getCommandLine();
+        PrintWriter err = line.getErr();
+        err.println("skewback: " + fault.getMessage());
+        err.println("See " + line.getCommandSpec().qualifiedName() + " --help");
+        err.flush();
+        return ExitCode.USAGE;
+    }
+
+    private static int stopped(Exception fault, CommandLine line, CommandLine.ParseResult words) {
+        PrintWriter err = line.getErr();
+        line.getOut().flush();
+        if (fault instanceof Problem) {
+            err.println("skewback: " + fault.getMessage());
+        } else {
+            err.println(
+                    "skewback: something is wrong in the program itself, not in what you asked;"
+                            + " please report the lines below");
+            fault.printStackTrace(err);
+        }
+        err.flush();
+        return ExitCode.NOT_DONE;
+    }
+
+    private static PrintWriter writer(FileDescriptor descriptor, Charset charset) {
+        return new PrintWriter(new FileOutputStream(descriptor), true, charset);
+    }
+
+    /**
+     * Gives the character set to print in: UTF-8, which every terminal but that of Windows takes
+     * whatever the locale says.
+     */
+    private static Charset charset() {
+        boolean windows =
+                System.getProperty("os.name").toLowerCase(Locale.ROOT).startsWith("windows");
+        @Nullable String own =
+                System.getProperty("stdout.encoding", System.getProperty("native.encoding"));
+        return windows && own != null ? Charset.forName(own) : StandardCharsets.UTF_8;
+    }
+}
