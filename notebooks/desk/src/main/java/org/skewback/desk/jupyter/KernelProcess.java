@@ -153,7 +153,9 @@ public final class KernelProcess implements KernelSession {
         }
         end(process, limits);
         return new KernelTrouble(
-                what + ", did not stop when interrupted, and so its kernel was ended");
+                what
+                        + ", did not stop when interrupted, and so its kernel was ended"
+                        + lastWords());
     }
 
     @Override

@@ -1,0 +1,161 @@
+package org.skewback.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.skewback.desk.issue.CheckCount;
+import org.skewback.desk.issue.Issued;
+import org.skewback.desk.issue.PackageIssue;
+import org.skewback.desk.issue.Progress;
+import org.skewback.desk.jupyter.KernelCommand;
+import org.skewback.desk.jupyter.KernelProcess;
+import org.skewback.display.Displayable;
+
+/** A package of two sheets, issued with the kernel that comes with the program. */
+class RealKernelTest {
+
+    private static final Duration PATIENCE = Duration.ofMinutes(1);
+
+    @TempDir private Path home;
+
+    private Path folder = Path.of("");
+
+    @BeforeEach
+    void aPackageAndALibrary() throws Exception {
+        folder = Files.createDirectory(home.resolve("package"));
+        Path resources =
+                Path.of(
+                        Objects.requireNonNull(getClass().getResource("/packages/two-sheets"))
+                                .toURI());
+        try (Stream<Path> files = Files.list(resources)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, folder.resolve(file.getFileName().toString()));
+            }
+        }
+        library();
+    }
+
+    /** Puts a library into a local repository: the interface that a cell's value shows itself by. */
+    private void library() throws IOException {
+        Path place = home.resolve("repository/org/skewback/test/display/1");
+        Files.createDirectories(place);
+        Files.writeString(
+                place.resolve("display-1.pom"),
+                "<project><modelVersion>4.0.0</modelVersion><groupId>org.skewback.test</groupId>"
+                        + "<artifactId>display</artifactId><version>1</version></project>");
+        String name = "org/skewback/display/Displayable.class";
+        try (OutputStream file = Files.newOutputStream(place.resolve("display-1.jar"));
+                ZipOutputStream jar = new ZipOutputStream(file);
+                InputStream in =
+                        Objects.requireNonNull(
+                                Displayable.class.getResourceAsStream("Displayable.class"))) {
+            jar.putNextEntry(new ZipEntry(name));
+            in.transferTo(jar);
+        }
+    }
+
+    private Issued issue(Duration cellTime, String to) throws Problem {
+        return new PackageIssue(
+                        KernelProcess.launcher(
+                                KernelCommand.ofThisProgram(),
+                                KernelProcess.Limits.ofCell(cellTime)),
+                        List.of(),
+                        Map.of("Skewback", "test"),
+                        home.resolve("repository"),
+                        Progress.SILENT)
+                .issue(folder, home.resolve(to));
+    }
+
+    private String stops(String source, Duration cellTime) throws IOException {
+        Path notebook = folder.resolve("02-second.ipynb");
+        JsonNode json = Json.read(Files.readAllBytes(notebook));
+        ((ObjectNode) json.path("cells").get(1)).set("source", TextNode.valueOf(source));
+        Files.writeString(notebook, Json.notebook(json));
+        String said =
+                String.valueOf(
+                        assertThrows(Problem.class, () -> issue(cellTime, "issued")).getMessage());
+        assertFalse(Files.exists(home.resolve("issued/two-sheets")));
+        return said;
+    }
+
+    private static Map<String, String> tree(Path folder) throws IOException {
+        Map<String, String> tree = new TreeMap<>();
+        try (Stream<Path> walk = Files.walk(folder)) {
+            for (Path file : walk.filter(Files::isRegularFile).toList()) {
+                tree.put(folder.relativize(file).toString(), Files.readString(file));
+            }
+        }
+        return tree;
+    }
+
+    @Test
+    void aPackageIsIssuedAndIsTheSameTheSecondTime() throws Exception {
+        Issued issued = issue(PATIENCE, "issued");
+        assertEquals(2, issued.sheets());
+        assertEquals(new CheckCount(2, 1, 0), issued.checks());
+        assertEquals(List.of("02 Second  failed: width"), issued.unpassed());
+        Map<String, String> tree = tree(issued.folder());
+        assertEquals(
+                List.of(
+                        "manifest.json",
+                        "notebooks/01-first.ipynb",
+                        "notebooks/02-second.ipynb",
+                        "records/01-first.json",
+                        "records/02-second.json"),
+                List.copyOf(tree.keySet()));
+        JsonNode second = Json.read(String.valueOf(tree.get("records/02-second.json")));
+        assertEquals(
+                "[01-first.json]", second.path("seen").asText(), "the records of earlier sheets");
+        assertEquals("beside the notebook", second.path("data").asText(), "the working folder");
+
+        issue(PATIENCE, "again");
+        assertEquals(tree, tree(home.resolve("again/two-sheets")));
+    }
+
+    @Test
+    void aCellThatThrowsIsShownWithItsSourceAndItsLine() throws Exception {
+        String said =
+                stops(
+                        "int span = -3;\nthrow new IllegalArgumentException(\"span is \" + span);",
+                        PATIENCE);
+        assertTrue(said.startsWith("02 Second, cell 1 of 2 (b1): it failed with\n"), said);
+        assertTrue(said.contains("IllegalArgumentException: span is -3"), said);
+        assertTrue(said.contains("\n\nThe cell:\n  int span = -3;\n  throw new"), said);
+    }
+
+    @Test
+    void aCellThatTriesToEndTheProgramStopsTheIssue() throws Exception {
+        String said = stops("System.exit(0);", PATIENCE);
+        assertTrue(said.startsWith("02 Second, cell 1 of 2 (b1): it failed with\n"), said);
+    }
+
+    @Test
+    void aCellOverItsTimeIsInterrupted() throws Exception {
+        String said = stops("long n = 0; while (true) { n++; }", Duration.ofSeconds(4));
+        assertTrue(
+                said.startsWith(
+                        "02 Second, cell 1 of 2 (b1): it ran longer than 4 s and was interrupted"),
+                said);
+    }
+}
