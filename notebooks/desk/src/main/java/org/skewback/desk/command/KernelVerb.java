@@ -1,15 +1,14 @@
 package org.skewback.desk.command;
 
+import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.CodeSource;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
-import org.skewback.desk.jupyter.KernelFolder;
+import org.skewback.kernel.install.KernelInstaller;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -37,14 +36,8 @@ final class KernelVerb implements Runnable {
     }
 
     /** Where the kernel goes, for both parts. */
-    private static KernelFolder folder(@Nullable Path kernels) {
-        return new KernelFolder(
-                kernels != null
-                        ? kernels
-                        : KernelFolder.ofUser(
-                                System.getenv(),
-                                System.getProperty("os.name"),
-                                Path.of(System.getProperty("user.home"))));
+    private static KernelInstaller installer(@Nullable Path data) {
+        return data == null ? KernelInstaller.ofThisUser() : new KernelInstaller(data);
     }
 
     /** The part {@code kernel install}. */
@@ -67,23 +60,23 @@ final class KernelVerb implements Runnable {
         @Spec private @Nullable CommandSpec spec;
 
         @Option(
-                names = "--kernels",
+                names = "--data",
                 paramLabel = "<folder>",
-                description = "folder of kernels (default: your Jupyter's own)")
-        private @Nullable Path kernels;
-
-        @Option(
-                names = "--java-option",
-                paramLabel = "<option>",
-                description = "option for the kernel's Java; may be given more than once")
-        private List<String> options = new ArrayList<>();
+                description = "data folder of Jupyter (default: your own)")
+        private @Nullable Path data;
 
         /** Makes the part; the command line library calls this. */
         Install() {}
 
         @Override
         public Integer call() throws Problem {
-            Path folder = folder(kernels).install(program(), options);
+            KernelInstaller installer = installer(data);
+            Path folder;
+            try {
+                folder = installer.install(program());
+            } catch (IOException e) {
+                throw Problem.of("cannot install the kernel in " + installer.folder(), e);
+            }
             if (spec != null) {
                 spec.commandLine().getOut().println("Installed the kernel in " + folder);
             }
@@ -121,17 +114,25 @@ final class KernelVerb implements Runnable {
         @Spec private @Nullable CommandSpec spec;
 
         @Option(
-                names = "--kernels",
+                names = "--data",
                 paramLabel = "<folder>",
-                description = "folder of kernels (default: your Jupyter's own)")
-        private @Nullable Path kernels;
+                description = "data folder of Jupyter (default: your own)")
+        private @Nullable Path data;
 
         /** Makes the part; the command line library calls this. */
         Remove() {}
 
         @Override
         public Integer call() throws Problem {
-            Path folder = folder(kernels).remove();
+            KernelInstaller installer = installer(data);
+            Path folder = installer.folder();
+            try {
+                if (!installer.remove()) {
+                    throw new Problem("no kernel is installed in " + folder);
+                }
+            } catch (IOException e) {
+                throw Problem.of("cannot remove " + folder, e);
+            }
             if (spec != null) {
                 spec.commandLine().getOut().println("Removed the kernel from " + folder);
             }

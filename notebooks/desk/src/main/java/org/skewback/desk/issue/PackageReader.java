@@ -136,7 +136,7 @@ public final class PackageReader {
         } else if (value.textValue().isBlank() && !mayBeEmpty) {
             faults.add(key + " is empty");
         }
-        return value.asText("");
+        return value.asText("").strip();
     }
 
     private LocalDate date() {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skewback.kernel.Kernel;
 
 /**
  * How a kernel is started.
@@ -16,9 +17,6 @@ import org.jspecify.annotations.Nullable;
  */
 public record KernelCommand(
         Path java, List<String> options, String classPath, List<String> arguments) {
-
-    /** Name of the class that the kernel starts with. */
-    public static final String MAIN = "org.skewback.kernel.Kernel";
 
     /**
      * Options the kernel's front starts best with: it compiles and passes messages, so a quick start
@@ -39,38 +37,28 @@ public record KernelCommand(
      * @return the command
      */
     public static KernelCommand ofThisProgram() {
-        return of(classPathOfThisProgram(), List.of());
-    }
-
-    /**
-     * Gives the command that starts the kernel from a class path, on the Java that runs this
-     * program.
-     *
-     * @param classPath class path, of absolute paths
-     * @param options further options for Java
-     * @return the command
-     */
-    public static KernelCommand of(String classPath, List<String> options) {
-        List<String> all = new ArrayList<>(FRONT);
-        all.addAll(options);
-        return new KernelCommand(javaOfThisProgram(), all, classPath, List.of(MAIN));
+        return new KernelCommand(
+                javaOfThisProgram(),
+                FRONT,
+                classPathOfThisProgram(),
+                List.of(Kernel.class.getName()));
     }
 
     /**
      * Gives the words of the command line.
      *
-     * @param connectionFile the connection file, or what stands for it
+     * @param connectionFile the connection file
      * @param further options that only this start needs
      * @return program and arguments
      */
-    public List<String> words(String connectionFile, String... further) {
+    public List<String> words(Path connectionFile, String... further) {
         List<String> words = new ArrayList<>();
         words.add(java.toString());
         words.addAll(options);
         words.addAll(List.of(further));
         words.addAll(List.of("-cp", classPath));
         words.addAll(arguments);
-        words.add(connectionFile);
+        words.add(connectionFile.toString());
         return words;
     }
 

@@ -113,8 +113,7 @@ public final class KernelProcess implements KernelSession {
                 connection.write(file);
                 // What the kernel keeps in temporary files goes when its workplace goes.
                 ProcessBuilder builder =
-                        new ProcessBuilder(
-                                command.words("" + file, "-Djava.io.tmpdir=" + workplace));
+                        new ProcessBuilder(command.words(file, "-Djava.io.tmpdir=" + workplace));
                 builder.directory(folder.toFile());
                 builder.environment().putAll(environment);
                 // A kernel may watch the process that started it and end with it.

@@ -182,8 +182,16 @@ class SkewbackTest {
     }
 
     @Test
+    void aKernelThatIsNotThereCannotBeRemoved() {
+        assertEquals(2, run("kernel", "remove", "--data", home.toString()));
+        assertEquals(
+                "skewback: no kernel is installed in " + home.resolve("kernels/skewback"),
+                err.toString().strip());
+    }
+
+    @Test
     void onlyThePackagedProgramInstallsItsKernel() {
-        assertEquals(2, run("kernel", "install", "--kernels", home.toString()));
+        assertEquals(2, run("kernel", "install", "--data", home.toString()));
         assertTrue(err.toString().contains("only the packaged program"), err.toString());
     }
 }

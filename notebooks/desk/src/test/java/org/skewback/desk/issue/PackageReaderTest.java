@@ -31,7 +31,8 @@ class PackageReaderTest {
             checked-by = ""
             summary = \"""
             Two lines \\
-            in one.\"""
+            in one.
+            \"""
             cautions = ["Not for construction."]
             order = ["01-first.ipynb", "more/02-second.ipynb"]
             """;
