@@ -61,7 +61,13 @@ public final class KernelProcess implements KernelSession {
         this.workplace = workplace;
         this.process = process;
         this.limits = limits;
-        this.endWithProgram = new Thread(() -> end(process, limits), "end-kernel");
+        this.endWithProgram =
+                new Thread(
+                        () -> {
+                            end(process, limits);
+                            discard(workplace);
+                        },
+                        "end-kernel");
         Runtime.getRuntime().addShutdownHook(endWithProgram);
         this.client = new JupyterClient(connection, process::isAlive, limits.output());
     }
