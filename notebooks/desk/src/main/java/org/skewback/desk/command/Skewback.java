@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program {@code skewback}. */
 @Command(
@@ -104,10 +105,21 @@ public final class Skewback implements Runnable {
     private static int misunderstood(ParameterException fault, String[] words) {
         CommandLine line = fault.getCommandLine();
         PrintWriter err = line.getErr();
-        err.println("skewback: " + fault.getMessage());
+        err.println("skewback: " + words(fault));
         err.println("See " + line.getCommandSpec().qualifiedName() + " --help");
         err.flush();
         return ExitCode.USAGE;
+    }
+
+    private static String words(ParameterException fault) {
+        if (fault instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()) {
+            List<String> meant = unmatched.getSuggestions();
+            return "\""
+                    + String.join(" ", unmatched.getUnmatched())
+                    + "\" is not understood here"
+                    + (meant.isEmpty() ? "" : "; did you mean " + String.join(" or ", meant) + "?");
+        }
+        return String.valueOf(fault.getMessage());
     }
 
     private static int stopped(Exception fault, CommandLine line, CommandLine.ParseResult words) {

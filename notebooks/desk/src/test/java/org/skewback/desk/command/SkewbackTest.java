@@ -113,7 +113,8 @@ class SkewbackTest {
     @CsvSource({
         "'',Say what to do: issue or kernel,skewback",
         "kernel,Say which: kernel install or kernel remove,skewback kernel",
-        "publish,Unmatched argument at index 0: 'publish',skewback",
+        "isue,\"isue\" is not understood here; did you mean issue,skewback",
+        "issue p q,\"q\" is not understood here,skewback issue",
         "issue,Missing required parameter: '<package-folder>',skewback issue",
         "issue p --fast,Unknown option: '--fast',skewback issue",
         "issue p --cell-time 5,\"5\" is not a time to wait; write such as 90s,skewback issue"
