@@ -50,6 +50,39 @@ class ArchitectureTest {
                             "org.jspecify..");
 
     @ArchTest
+    static final ArchRule numericAndDataAreGround =
+            classes()
+                    .that()
+                    .resideInAnyPackage(PACKAGE + "numeric", PACKAGE + "data")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "numeric",
+                            PACKAGE + "data",
+                            PACKAGE + "quantity",
+                            "org.apache.commons..",
+                            "org.jspecify..")
+                    .because("tables and solvers serve every subject and know none");
+
+    @ArchTest
+    static final ArchRule formStandsOnTheGroundAlone =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "form")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "form",
+                            PACKAGE + "numeric",
+                            PACKAGE + "data",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "org.apache.commons..",
+                            "org.jspecify..");
+
+    @ArchTest
     static final ArchRule subjectsKnowNoSheet =
             noClasses()
                     .that()

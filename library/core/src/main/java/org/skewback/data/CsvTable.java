@@ -162,11 +162,11 @@ public final class CsvTable {
     }
 
     /**
-     * Gives a column of numbers, converted to SI base units.
+     * Gives a column of numbers, converted to a unit.
      *
      * @param column name of the column
-     * @param unit any unit of the dimension wanted, such as {@code kN}; empty for plain numbers
-     * @return one finite number in SI for each record
+     * @param unit unit wanted, such as {@code kN}; empty for plain numbers
+     * @return one finite number in that unit for each record
      * @throws TableException if there is no such column, its unit is not known or of another
      *     dimension, or a field is no finite number
      */
@@ -190,7 +190,7 @@ public final class CsvTable {
             String field = rows.get(i).fields().get(index).strip();
             double number =
                     NUMBER.matcher(field).matches() ? Double.parseDouble(field) : Double.NaN;
-            numbers[i] = given.toSi(number);
+            numbers[i] = given.equals(wanted) ? number : wanted.fromSi(given.toSi(number));
             if (!Double.isFinite(numbers[i])) {
                 throw refused(i, column, field, "a finite number with a decimal point");
             }
@@ -199,11 +199,11 @@ public final class CsvTable {
     }
 
     /**
-     * Gives a column of numbers that must grow from record to record, converted to SI base units.
+     * Gives a column of numbers that must grow from record to record, converted to a unit.
      *
      * @param column name of the column
-     * @param unit any unit of the dimension wanted, such as {@code m}
-     * @return one finite number in SI for each record, each greater than the one before
+     * @param unit unit wanted, such as {@code m}
+     * @return one finite number in that unit for each record, each greater than the one before
      * @throws TableException if the column can't be read as numbers or does not ascend
      */
     public double[] ascending(String column, String unit) {

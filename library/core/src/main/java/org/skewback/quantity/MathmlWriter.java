@@ -63,7 +63,7 @@ public final class MathmlWriter {
                             + "</mo>"
                             + write(chosen.right()));
         } else {
-            return "<mtext>" + escape(((Words) expression).text()) + "</mtext>";
+            return "<mtext>\u00A0" + escape(((Words) expression).text()) + "</mtext>";
         }
     }
 

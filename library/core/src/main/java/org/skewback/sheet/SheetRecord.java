@@ -49,14 +49,15 @@ public record SheetRecord(String number, String title, String library, List<Entr
     /**
      * Gives the numbers with a unit that an author wrote into a formula without naming a source.
      *
-     * @return each once, in order of use; plain numbers such as the 8 of a formula are not counted
+     * @return each once, in order of use; plain numbers such as the 8 of a formula are not counted,
+     *     nor is a zero, which says that there is none
      */
     public List<Quantity> withoutSource() {
         List<Quantity> found = new ArrayList<>();
         for (Quantity node : Graph.ordered(quantities())) {
             boolean bare = node.isLeaf() && node.source() == null;
             boolean plain = node.unit().symbol().isEmpty();
-            if (bare && !plain) {
+            if (bare && !plain && node.si() != 0) {
                 found.add(node);
             }
         }

@@ -20,12 +20,13 @@ import org.junit.jupiter.api.io.TempDir;
 class CsvTableTest {
 
     @Test
-    void numbersComeInSiWhateverTheUnitOfTheHeading() {
+    void numbersComeInTheUnitAskedForWhateverTheHeadingHas() {
         CsvTable table =
                 CsvTable.parse(
                         "loads.csv", "# invented\nx [m],P [kN]\n0.5,100\n\n# more\n2,-2.5e1\n");
         assertArrayEquals(new double[] {0.5, 2}, table.ascending("x", "m"));
         assertArrayEquals(new double[] {100e3, -25e3}, table.numbers("P", "N"));
+        assertArrayEquals(new double[] {100, -25}, table.numbers("P", "kN"));
         assertEquals(2, table.size());
         assertEquals(3, table.line(0));
         assertEquals(6, table.line(1));

@@ -23,7 +23,7 @@ class PrintedFormulaTest {
         RandomGraph graph = new RandomGraph(seed);
         Quantity quantity = graph.grow(size);
         String text = TextWriter.write(Formula.symbolic(quantity));
-        if (!text.startsWith("a formula of more")) {
+        if (!text.contains("a formula of more")) {
             assertAgrees(quantity, PrintedText.evaluate(text, values(graph)), text);
         }
     }
@@ -32,7 +32,7 @@ class PrintedFormulaTest {
     void numbersAsTextEvaluateToTheValue(@ForAll long seed, @ForAll @IntRange(max = 30) int size) {
         Quantity quantity = new RandomGraph(seed).grow(size);
         String text = TextWriter.write(Formula.numeric(quantity));
-        if (!text.startsWith("a formula of more")) {
+        if (!text.contains("a formula of more")) {
             assertAgrees(quantity, PrintedText.evaluate(text, Map.of()), text);
         }
     }
@@ -43,7 +43,7 @@ class PrintedFormulaTest {
         RandomGraph graph = new RandomGraph(seed);
         Quantity quantity = graph.grow(size);
         String text = PrintedMathml.asText(MathmlWriter.write(Formula.symbolic(quantity)));
-        if (!text.startsWith("a formula of more")) {
+        if (!text.contains("a formula of more")) {
             assertAgrees(quantity, PrintedText.evaluate(text, values(graph)), text);
         }
     }
