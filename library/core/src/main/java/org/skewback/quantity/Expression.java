@@ -210,7 +210,42 @@ public sealed interface Expression {
     }
 
     /**
-     * Words in place of a formula: a routine's name, or a formula too long to print.
+     * What a routine gave.
+     *
+     * @param output which of its results, in words
+     * @param routine the routine's published name
+     * @param inputs what went in, in order; {@link Words} with an ellipsis for those left out
+     */
+    record Outcome(String output, String routine, List<Expression> inputs) implements Expression {
+
+        /**
+         * Keeps a copy of the list.
+         *
+         * @param output which of its results, in words
+         * @param routine the routine's published name
+         * @param inputs what went in, in order
+         */
+        public Outcome {
+            inputs = List.copyOf(inputs);
+        }
+
+        /**
+         * Gives the words that stand before the inputs.
+         *
+         * @return such as {@code thrust by routine form.funicular of}
+         */
+        public String words() {
+            return output + " by routine " + routine + " of";
+        }
+
+        @Override
+        public Binding binding() {
+            return Binding.ATOM;
+        }
+    }
+
+    /**
+     * Words in place of a formula that is too long to print, or an ellipsis.
      *
      * @param text the words
      */

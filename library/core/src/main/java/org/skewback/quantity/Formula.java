@@ -8,6 +8,7 @@ import org.skewback.quantity.Expression.Call;
 import org.skewback.quantity.Expression.Chosen;
 import org.skewback.quantity.Expression.Fraction;
 import org.skewback.quantity.Expression.Negation;
+import org.skewback.quantity.Expression.Outcome;
 import org.skewback.quantity.Expression.Power;
 import org.skewback.quantity.Expression.Product;
 import org.skewback.quantity.Expression.Sum;
@@ -196,16 +197,20 @@ public final class Formula {
         if (!(node.detail() instanceof RoutineOutput output)) {
             throw new IllegalStateException("a routine's result without its call");
         }
-        List<String> names = new ArrayList<>();
-        for (Quantity input : output.call().inputs()) {
-            String symbol = input.symbol();
-            names.add(symbol != null ? symbol : Numerals.withUnit(input));
+        List<Quantity> inputs = output.call().inputs();
+        List<Expression> shown = new ArrayList<>();
+        if (inputs.size() <= ARGUMENTS_SHOWN) {
+            inputs.forEach(input -> shown.add(named(input)));
+        } else {
+            shown.add(named(inputs.get(0)));
+            shown.add(new Words("…"));
+            shown.add(named(inputs.get(inputs.size() - 1)));
         }
-        String listed =
-                names.size() <= ARGUMENTS_SHOWN
-                        ? String.join(", ", names)
-                        : names.get(0) + ", …, " + names.get(names.size() - 1);
-        return new Words(
-                output.inWords() + " by routine " + output.call().name() + " of (" + listed + ")");
+        return new Outcome(output.inWords(), output.call().name(), shown);
+    }
+
+    private static Expression named(Quantity input) {
+        String symbol = input.symbol();
+        return symbol != null ? new Symbol(symbol) : value(input);
     }
 }

@@ -9,6 +9,7 @@ import org.skewback.quantity.Expression.Call;
 import org.skewback.quantity.Expression.Chosen;
 import org.skewback.quantity.Expression.Fraction;
 import org.skewback.quantity.Expression.Negation;
+import org.skewback.quantity.Expression.Outcome;
 import org.skewback.quantity.Expression.Power;
 import org.skewback.quantity.Expression.Product;
 import org.skewback.quantity.Expression.Sum;
@@ -126,8 +127,16 @@ public final class LatexWriter {
                     + SIGNS.getOrDefault(chosen.sign(), chosen.sign())
                     + " "
                     + write(chosen.right());
+        } else if (expression instanceof Outcome outcome) {
+            return "\\text{"
+                    + words(outcome.words())
+                    + "}\\ "
+                    + outcome.inputs().stream()
+                            .map(LatexWriter::write)
+                            .collect(Collectors.joining(",\\, ", "\\left(", "\\right)"));
         } else {
-            return "\\text{" + words(((Words) expression).text()) + "}";
+            String text = ((Words) expression).text();
+            return text.equals("…") ? "\\dots" : "\\text{" + words(text) + "}";
         }
     }
 
@@ -246,7 +255,8 @@ public final class LatexWriter {
         }
     }
 
+    /** Inside text some notebooks read no command at all, so none may be needed there. */
     private static String words(String text) {
-        return text.replaceAll("([_%#&$])", "\\\\$1").replace("…", "\\dots ");
+        return text.replaceAll("[^\\p{L}\\p{N} .,()-]", " ");
     }
 }

@@ -7,6 +7,7 @@ import org.skewback.quantity.Expression.Call;
 import org.skewback.quantity.Expression.Chosen;
 import org.skewback.quantity.Expression.Fraction;
 import org.skewback.quantity.Expression.Negation;
+import org.skewback.quantity.Expression.Outcome;
 import org.skewback.quantity.Expression.Power;
 import org.skewback.quantity.Expression.Product;
 import org.skewback.quantity.Expression.Sum;
@@ -62,8 +63,15 @@ public final class MathmlWriter {
                             + escape(chosen.sign())
                             + "</mo>"
                             + write(chosen.right()));
+        } else if (expression instanceof Outcome outcome) {
+            return row(
+                    "<mtext>\u00A0"
+                            + escape(outcome.words())
+                            + "\u00A0</mtext><mo>(</mo>"
+                            + joined(outcome.inputs(), Binding.SUM, "<mo>,</mo>")
+                            + "<mo>)</mo>");
         } else {
-            return "<mtext>\u00A0" + escape(((Words) expression).text()) + "</mtext>";
+            return "<mtext>" + escape(((Words) expression).text()) + "</mtext>";
         }
     }
 

@@ -8,6 +8,7 @@ import org.skewback.quantity.Expression.Call;
 import org.skewback.quantity.Expression.Chosen;
 import org.skewback.quantity.Expression.Fraction;
 import org.skewback.quantity.Expression.Negation;
+import org.skewback.quantity.Expression.Outcome;
 import org.skewback.quantity.Expression.Power;
 import org.skewback.quantity.Expression.Product;
 import org.skewback.quantity.Expression.Sum;
@@ -70,6 +71,11 @@ public final class TextWriter {
                     + chosen.sign()
                     + " "
                     + write(chosen.right());
+        } else if (expression instanceof Outcome outcome) {
+            return outcome.words()
+                    + outcome.inputs().stream()
+                            .map(TextWriter::write)
+                            .collect(Collectors.joining(", ", " (", ")"));
         } else {
             return ((Words) expression).text();
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.skewback.display.Displayable;
+import org.skewback.quantity.Expression.Outcome;
 import org.skewback.quantity.Expression.Symbol;
 import org.skewback.quantity.Expression.Words;
 
@@ -44,7 +45,7 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
         if (!quantity.isLeaf()) {
             Expression formula = Formula.symbolic(quantity);
             add(sides, formula, result);
-            if (!(formula instanceof Words)) {
+            if (!(formula instanceof Words || formula instanceof Outcome)) {
                 add(sides, Formula.numeric(quantity), result);
             }
         }

@@ -6,6 +6,8 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.skewback.quantity.Expression;
+import org.skewback.quantity.LatexWriter;
 import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Quantity;
 
@@ -45,9 +47,9 @@ final class MarkdownSheet {
                     + escape(String.valueOf(q.source()))
                     + ")*";
         } else if (block instanceof Block.Series series) {
-            return "**"
-                    + escape(series.symbol())
-                    + "** = "
+            return "$"
+                    + LatexWriter.write(new Expression.Symbol(series.symbol()))
+                    + "$ = "
                     + series.values().stream()
                             .map(Numerals::of)
                             .collect(Collectors.joining(", ", "(", ") "))

@@ -172,6 +172,10 @@ class QuantityTest {
                         .worked()
                         .text()
                         .replace("2) =", "2)\n  ="));
+        assertEquals(
+                "\\text{total by routine test.scaling of}\\ \\left(L,\\, P_{1},\\, P_{2}\\right)"
+                        + " = 1\\,008\\ \\mathrm{kN{\\cdot}m}",
+                output.total().worked().latex());
         FlatGraph flat = FlatGraph.lay(output.scaled()).graph();
         assertEquals(1, flat.calls().size());
         assertEquals(3, flat.calls().get(0).edition());
