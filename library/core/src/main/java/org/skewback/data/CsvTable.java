@@ -53,7 +53,8 @@ public final class CsvTable {
         try {
             return parse(String.valueOf(file.getFileName()), Files.readString(file));
         } catch (NoSuchFileException e) {
-            throw new TableException("There is no file " + file.toAbsolutePath() + ".", e);
+            // The cause would only say the same again, at length, under a reader's cell.
+            throw new TableException("There is no file " + file.toAbsolutePath().normalize() + ".");
         } catch (MalformedInputException e) {
             throw new TableException(file + " is not UTF-8 text.", e);
         } catch (IOException e) {
