@@ -2,21 +2,7 @@ package org.skewback.quantity;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import org.skewback.quantity.Expression.Absolute;
-import org.skewback.quantity.Expression.Binding;
-import org.skewback.quantity.Expression.Call;
-import org.skewback.quantity.Expression.Chosen;
-import org.skewback.quantity.Expression.Fraction;
-import org.skewback.quantity.Expression.Negation;
-import org.skewback.quantity.Expression.Outcome;
-import org.skewback.quantity.Expression.Power;
-import org.skewback.quantity.Expression.Product;
-import org.skewback.quantity.Expression.Sum;
-import org.skewback.quantity.Expression.Symbol;
-import org.skewback.quantity.Expression.Term;
 import org.skewback.quantity.Expression.Value;
-import org.skewback.quantity.Expression.Words;
 
 /** Writes formulas as LaTeX mathematics, for notebooks and for print. */
 public final class LatexWriter {
@@ -80,6 +66,8 @@ public final class LatexWriter {
                     "Psi",
                     "Omega");
 
+    private static final FormulaWriter WRITER = new FormulaWriter(new Latex());
+
     private LatexWriter() {}
 
     /**
@@ -89,88 +77,103 @@ public final class LatexWriter {
      * @return LaTeX for mathematics mode, without dollar signs
      */
     public static String write(Expression expression) {
-        if (expression instanceof Symbol symbol) {
-            return symbol(symbol.name());
-        } else if (expression instanceof Value value) {
-            return value(value);
-        } else if (expression instanceof Sum sum) {
-            return sum(sum.terms());
-        } else if (expression instanceof Product product) {
-            return product.factors().stream()
-                    .map(factor -> within(factor, Binding.PRODUCT))
-                    .collect(Collectors.joining(" \\cdot "));
-        } else if (expression instanceof Fraction fraction) {
-            return "\\frac{"
-                    + write(fraction.numerator())
-                    + "}{"
-                    + write(fraction.denominator())
-                    + "}";
-        } else if (expression instanceof Power power) {
-            return power(power);
-        } else if (expression instanceof Negation negation) {
-            return "-" + within(negation.argument(), Binding.PRODUCT);
-        } else if (expression instanceof Call call) {
-            String function =
-                    FUNCTIONS.getOrDefault(
-                            call.function(), "\\operatorname{" + call.function() + "}");
-            return function
-                    + call.arguments().stream()
-                            .map(LatexWriter::write)
-                            .collect(Collectors.joining(",\\, ", "\\left(", "\\right)"));
-        } else if (expression instanceof Absolute absolute) {
-            return "\\left|" + write(absolute.argument()) + "\\right|";
-        } else if (expression instanceof Chosen chosen) {
-            return write(chosen.chosen())
-                    + "\\quad\\text{since}\\quad "
-                    + write(chosen.left())
-                    + " "
-                    + SIGNS.getOrDefault(chosen.sign(), chosen.sign())
-                    + " "
-                    + write(chosen.right());
-        } else if (expression instanceof Outcome outcome) {
-            return "\\text{"
-                    + words(outcome.words())
-                    + "}\\ "
-                    + outcome.inputs().stream()
-                            .map(LatexWriter::write)
-                            .collect(Collectors.joining(",\\, ", "\\left(", "\\right)"));
-        } else {
-            String text = ((Words) expression).text();
-            return text.equals("…") ? "\\dots" : "\\text{" + words(text) + "}";
-        }
+        return WRITER.write(expression);
     }
 
-    private static String sum(List<Term> terms) {
-        StringBuilder text = new StringBuilder();
-        for (Term term : terms) {
-            boolean head = text.length() == 0;
-            if (term.subtracted()) {
-                text.append(head ? "-" : " - ");
-            } else if (!head) {
-                text.append(" + ");
+    private static final class Latex implements Notation {
+
+        @Override
+        public boolean stacksFractions() {
+            return true;
+        }
+
+        @Override
+        public String symbol(String name) {
+            return named(name);
+        }
+
+        @Override
+        public String value(Value value) {
+            return valued(value);
+        }
+
+        @Override
+        public String bracketed(String inner) {
+            return "\\left(" + inner + "\\right)";
+        }
+
+        @Override
+        public String sign(boolean first, boolean subtracted) {
+            if (first) {
+                return subtracted ? "-" : "";
             }
-            boolean bare = head && !term.subtracted() && term.expression() instanceof Value;
-            text.append(
-                    bare ? write(term.expression()) : within(term.expression(), Binding.PRODUCT));
+            return subtracted ? " - " : " + ";
         }
-        return text.toString();
-    }
 
-    private static String power(Power power) {
-        if (power.isRoot()) {
-            String degree = power.exponent().denominator() == 2 ? "" : "[3]";
-            return "\\sqrt" + degree + "{" + write(power.base()) + "}";
+        @Override
+        public String sum(String signsAndTerms) {
+            return signsAndTerms;
         }
-        // A fraction has no brackets of its own under an exponent.
-        return within(power.base(), Binding.ATOM) + "^{" + power.exponent() + "}";
+
+        @Override
+        public String product(List<String> factors) {
+            return String.join(" \\cdot ", factors);
+        }
+
+        @Override
+        public String fraction(String numerator, String denominator) {
+            return "\\frac{" + numerator + "}{" + denominator + "}";
+        }
+
+        @Override
+        public String power(String base, Rational exponent) {
+            return base + "^{" + exponent + "}";
+        }
+
+        @Override
+        public String root(int degree, String inner) {
+            return "\\sqrt" + (degree == 2 ? "" : "[" + degree + "]") + "{" + inner + "}";
+        }
+
+        @Override
+        public String negation(String argument) {
+            return "-" + argument;
+        }
+
+        @Override
+        public String call(String function, List<String> arguments) {
+            String command = FUNCTIONS.getOrDefault(function, "\\operatorname{" + function + "}");
+            return command + bracketed(String.join(",\\, ", arguments));
+        }
+
+        @Override
+        public String absolute(String argument) {
+            return "\\left|" + argument + "\\right|";
+        }
+
+        @Override
+        public String chosen(String chosen, String left, String sign, String right) {
+            return chosen
+                    + "\\quad\\text{since}\\quad "
+                    + left
+                    + " "
+                    + SIGNS.getOrDefault(sign, sign)
+                    + " "
+                    + right;
+        }
+
+        @Override
+        public String outcome(String words, List<String> inputs) {
+            return words(words) + "\\ " + bracketed(String.join(",\\, ", inputs));
+        }
+
+        @Override
+        public String words(String text) {
+            return text.equals("…") ? "\\dots" : "\\text{" + plainWords(text) + "}";
+        }
     }
 
-    private static String within(Expression expression, Binding least) {
-        String text = write(expression);
-        return expression.binding().compareTo(least) < 0 ? "\\left(" + text + "\\right)" : text;
-    }
-
-    private static String symbol(String name) {
+    private static String named(String name) {
         int underscore = name.indexOf('_');
         if (underscore < 0) {
             return letters(name);
@@ -201,7 +204,7 @@ public final class LatexWriter {
         return oneLetter || hasCommand ? latex.toString().strip() : "\\mathrm{" + latex + "}";
     }
 
-    private static String value(Value value) {
+    private static String valued(Value value) {
         String number = number(value.number());
         if (value.unit().isEmpty()) {
             return number;
@@ -256,7 +259,7 @@ public final class LatexWriter {
     }
 
     /** Inside text some notebooks read no command at all, so none may be needed there. */
-    private static String words(String text) {
+    private static String plainWords(String text) {
         return text.replaceAll("[^\\p{L}\\p{N} .,()-]", " ");
     }
 }

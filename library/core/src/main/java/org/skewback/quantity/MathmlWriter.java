@@ -1,23 +1,12 @@
 package org.skewback.quantity;
 
 import java.util.List;
-import org.skewback.quantity.Expression.Absolute;
-import org.skewback.quantity.Expression.Binding;
-import org.skewback.quantity.Expression.Call;
-import org.skewback.quantity.Expression.Chosen;
-import org.skewback.quantity.Expression.Fraction;
-import org.skewback.quantity.Expression.Negation;
-import org.skewback.quantity.Expression.Outcome;
-import org.skewback.quantity.Expression.Power;
-import org.skewback.quantity.Expression.Product;
-import org.skewback.quantity.Expression.Sum;
-import org.skewback.quantity.Expression.Symbol;
-import org.skewback.quantity.Expression.Term;
 import org.skewback.quantity.Expression.Value;
-import org.skewback.quantity.Expression.Words;
 
 /** Writes formulas as MathML Core, for pages. */
 public final class MathmlWriter {
+
+    private static final FormulaWriter WRITER = new FormulaWriter(new Mathml());
 
     private MathmlWriter() {}
 
@@ -28,104 +17,113 @@ public final class MathmlWriter {
      * @return presentation markup to stand inside {@code <math>}; well-formed, all text escaped
      */
     public static String write(Expression expression) {
-        if (expression instanceof Symbol symbol) {
-            return symbol(symbol.name());
-        } else if (expression instanceof Value value) {
-            return value(value);
-        } else if (expression instanceof Sum sum) {
-            return sum(sum.terms());
-        } else if (expression instanceof Product product) {
-            return joined(product.factors(), Binding.PRODUCT, "<mo>·</mo>");
-        } else if (expression instanceof Fraction fraction) {
-            return "<mfrac>"
-                    + row(write(fraction.numerator()))
-                    + row(write(fraction.denominator()))
-                    + "</mfrac>";
-        } else if (expression instanceof Power power) {
-            return power(power);
-        } else if (expression instanceof Negation negation) {
-            return row("<mo>−</mo>" + within(negation.argument(), Binding.PRODUCT));
-        } else if (expression instanceof Call call) {
+        return WRITER.write(expression);
+    }
+
+    private static final class Mathml implements Notation {
+
+        @Override
+        public boolean stacksFractions() {
+            return true;
+        }
+
+        @Override
+        public String symbol(String name) {
+            return named(name);
+        }
+
+        @Override
+        public String value(Value value) {
+            return valued(value);
+        }
+
+        @Override
+        public String bracketed(String inner) {
+            return row("<mo>(</mo>" + inner + "<mo>)</mo>");
+        }
+
+        @Override
+        public String sign(boolean first, boolean subtracted) {
+            if (first) {
+                return subtracted ? "<mo>−</mo>" : "";
+            }
+            return subtracted ? "<mo>−</mo>" : "<mo>+</mo>";
+        }
+
+        @Override
+        public String sum(String signsAndTerms) {
+            return row(signsAndTerms);
+        }
+
+        @Override
+        public String product(List<String> factors) {
+            return row(String.join("<mo>·</mo>", factors));
+        }
+
+        @Override
+        public String fraction(String numerator, String denominator) {
+            return "<mfrac>" + row(numerator) + row(denominator) + "</mfrac>";
+        }
+
+        @Override
+        public String power(String base, Rational exponent) {
+            return "<msup>"
+                    + row(base)
+                    + "<mn>"
+                    + exponent.toString().replace('-', '−')
+                    + "</mn></msup>";
+        }
+
+        @Override
+        public String root(int degree, String inner) {
+            return degree == 2
+                    ? "<msqrt>" + row(inner) + "</msqrt>"
+                    : "<mroot>" + row(inner) + "<mn>" + degree + "</mn></mroot>";
+        }
+
+        @Override
+        public String negation(String argument) {
+            return row("<mo>−</mo>" + argument);
+        }
+
+        @Override
+        public String call(String function, List<String> arguments) {
+            return row("<mi>" + escape(function) + "</mi><mo>&#x2061;</mo>" + listed(arguments));
+        }
+
+        @Override
+        public String absolute(String argument) {
+            return row("<mo>|</mo>" + argument + "<mo>|</mo>");
+        }
+
+        @Override
+        public String chosen(String chosen, String left, String sign, String right) {
             return row(
-                    "<mi>"
-                            + escape(call.function())
-                            + "</mi><mo>&#x2061;</mo><mo>(</mo>"
-                            + joined(call.arguments(), Binding.SUM, "<mo>,</mo>")
-                            + "<mo>)</mo>");
-        } else if (expression instanceof Absolute absolute) {
-            return row("<mo>|</mo>" + write(absolute.argument()) + "<mo>|</mo>");
-        } else if (expression instanceof Chosen chosen) {
-            return row(
-                    write(chosen.chosen())
+                    chosen
                             + "<mtext>\u00A0since\u00A0</mtext>"
-                            + write(chosen.left())
+                            + left
                             + "<mo>"
-                            + escape(chosen.sign())
+                            + escape(sign)
                             + "</mo>"
-                            + write(chosen.right()));
-        } else if (expression instanceof Outcome outcome) {
-            return row(
-                    "<mtext>\u00A0"
-                            + escape(outcome.words())
-                            + "\u00A0</mtext><mo>(</mo>"
-                            + joined(outcome.inputs(), Binding.SUM, "<mo>,</mo>")
-                            + "<mo>)</mo>");
-        } else {
-            return "<mtext>" + escape(((Words) expression).text()) + "</mtext>";
+                            + right);
+        }
+
+        @Override
+        public String outcome(String words, List<String> inputs) {
+            return row("<mtext>\u00A0" + escape(words) + "\u00A0</mtext>" + listed(inputs));
+        }
+
+        @Override
+        public String words(String text) {
+            return "<mtext>" + escape(text) + "</mtext>";
+        }
+
+        private static String listed(List<String> parts) {
+            return "<mo>(</mo>" + row(String.join("<mo>,</mo>", parts)) + "<mo>)</mo>";
         }
     }
 
-    private static String joined(List<Expression> parts, Binding least, String operator) {
-        StringBuilder markup = new StringBuilder();
-        for (Expression part : parts) {
-            if (markup.length() > 0) {
-                markup.append(operator);
-            }
-            boolean bracketless = part instanceof Fraction;
-            markup.append(bracketless ? write(part) : within(part, least));
-        }
-        return row(markup.toString());
-    }
-
-    private static String sum(List<Term> terms) {
-        StringBuilder markup = new StringBuilder();
-        for (Term term : terms) {
-            boolean head = markup.length() == 0;
-            if (term.subtracted()) {
-                markup.append("<mo>−</mo>");
-            } else if (!head) {
-                markup.append("<mo>+</mo>");
-            }
-            boolean bare = head && !term.subtracted() && term.expression() instanceof Value;
-            markup.append(
-                    bare ? write(term.expression()) : within(term.expression(), Binding.PRODUCT));
-        }
-        return row(markup.toString());
-    }
-
-    private static String power(Power power) {
-        if (power.isRoot()) {
-            String base = row(write(power.base()));
-            return power.exponent().denominator() == 2
-                    ? "<msqrt>" + base + "</msqrt>"
-                    : "<mroot>" + base + "<mn>3</mn></mroot>";
-        }
-        String exponent = power.exponent().toString().replace('-', '−');
-        return "<msup>"
-                + row(within(power.base(), Binding.ATOM))
-                + "<mn>"
-                + exponent
-                + "</mn></msup>";
-    }
-
-    private static String within(Expression expression, Binding least) {
-        String markup = write(expression);
-        return expression.binding().compareTo(least) < 0
-                ? row("<mo>(</mo>" + markup + "<mo>)</mo>")
-                : markup;
-    }
-
-    private static String symbol(String name) {
+    private static String named(String name) {
         int underscore = name.indexOf('_');
         if (underscore < 0) {
             return identifier(name);
@@ -143,7 +141,7 @@ public final class MathmlWriter {
                 : "<mi>" + escape(text) + "</mi>";
     }
 
-    private static String value(Value value) {
+    private static String valued(Value value) {
         String number = "<mn>" + escape(value.number()) + "</mn>";
         if (value.unit().isEmpty()) {
             return number;
