@@ -1,0 +1,312 @@
+package org.skewback.desk.render;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.Numerals;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Relation;
+import org.skewback.quantity.Source;
+import org.skewback.sheet.Block;
+import org.skewback.sheet.Check;
+import org.skewback.sheet.Column;
+import org.skewback.sheet.Entry;
+import org.skewback.sheet.SheetRecord;
+import org.skewback.sheet.Table;
+import org.skewback.sheet.Verdict;
+
+/** Sets the blocks of one sheet, from its record alone. */
+final class BlockWriter {
+
+    private static final Base64.Encoder BASE64 = Base64.getEncoder();
+
+    private final Medium medium;
+    private final ReadPackage whole;
+    private final ReadDocument document;
+    private final Set<String> placed = new HashSet<>();
+    private int figures;
+
+    BlockWriter(Medium medium, ReadPackage whole, ReadDocument document) {
+        this.medium = medium;
+        this.whole = whole;
+        this.document = document;
+    }
+
+    /** The entries that no cell has shown so far, so that nothing is silently absent. */
+    List<Entry> notShown() {
+        return document.entries().values().stream()
+                .filter(entry -> !placed.contains(entry.id()))
+                .toList();
+    }
+
+    /** Sets entries in order; givens that follow each other stand in one table. */
+    String set(List<Entry> entries) {
+        StringBuilder markup = new StringBuilder();
+        List<Entry> givens = new ArrayList<>();
+        for (Entry entry : entries) {
+            boolean given =
+                    entry.block() instanceof Block.Given || entry.block() instanceof Block.Series;
+            if (given) {
+                givens.add(entry);
+                continue;
+            }
+            markup.append(givens(givens));
+            givens.clear();
+            markup.append(block(entry));
+        }
+        return markup.append(givens(givens)).toString();
+    }
+
+    /** Sums the sheet up: its checks and the numbers without a source. */
+    String closing(SheetRecord record) {
+        StringBuilder markup = new StringBuilder("<div class=\"closing\">");
+        List<Entry> checks = record.checks();
+        markup.append("<p><b>Checks.</b> ").append(Tally.of(checks).inWords()).append("</p>");
+        List<Quantity> bare = record.withoutSource();
+        markup.append("<p><b>Numbers without a source.</b> ");
+        if (bare.isEmpty()) {
+            markup.append("None: every number with a unit has a source.");
+        } else {
+            markup.append(
+                    bare.stream()
+                            .map(Quantity::toString)
+                            .map(Markup::text)
+                            .collect(Collectors.joining(", ", "", ".")));
+        }
+        return markup.append("</p></div>\n").toString();
+    }
+
+    private String block(Entry entry) {
+        Block block = entry.block();
+        if (block instanceof Block.Purpose purpose) {
+            return said(entry, "purpose", "Purpose", purpose.text());
+        } else if (block instanceof Block.Assumption assumption) {
+            return said(entry, "assumption", "Assumed", assumption.text());
+        } else if (block instanceof Block.Step step) {
+            return step(entry, step.quantity());
+        } else if (block instanceof Block.Tabulated tabulated) {
+            return table(entry, tabulated.table());
+        } else if (block instanceof Block.Drawn drawn) {
+            return figure(entry, drawn);
+        } else if (block instanceof Block.Checked checked) {
+            return check(entry, checked.check());
+        } else if (block instanceof Block.Caution caution) {
+            return said(entry, "caution", "Caution", caution.text());
+        } else if (block instanceof Block.Conclusion conclusion) {
+            return said(entry, "conclusion", "Conclusion", conclusion.text());
+        }
+        return givens(List.of(entry));
+    }
+
+    private String said(Entry entry, String kind, String label, String text) {
+        return "<div class=\""
+                + kind
+                + "\""
+                + identifier(entry)
+                + "><p><b class=\"label\">"
+                + label
+                + "</b> "
+                + paragraphs(text)
+                + "</p>"
+                + staleMark(entry)
+                + "</div>\n";
+    }
+
+    private static String paragraphs(String text) {
+        return Markup.text(text.strip()).replaceAll("\n\\s*\n", "</p><p>").replace("\n", "<br/>");
+    }
+
+    private String step(Entry entry, Quantity quantity) {
+        return "<div class=\"step\""
+                + identifier(entry)
+                + "><p class=\"note\">"
+                + Markup.text(quantity.note())
+                + "</p>"
+                + medium.wide(
+                        "<p class=\"worked\">"
+                                + medium.equation(quantity.worked().mathml(), true)
+                                + "</p>",
+                        "")
+                + staleMark(entry)
+                + medium.origin(quantity)
+                + "</div>\n";
+    }
+
+    private String givens(List<Entry> givens) {
+        if (givens.isEmpty()) {
+            return "";
+        }
+        StringBuilder markup =
+                new StringBuilder(
+                        "<table class=\"givens\"><thead><tr><th scope=\"col\">Given</th>"
+                                + "<th scope=\"col\">What it is</th><th scope=\"col\">Source</th>"
+                                + "</tr></thead><tbody>");
+        for (Entry entry : givens) {
+            markup.append("<tr").append(identifier(entry)).append('>');
+            if (entry.block() instanceof Block.Given given) {
+                Quantity quantity = given.quantity();
+                row(markup, "", value(quantity), quantity.note(), quantity.source());
+            } else if (entry.block() instanceof Block.Series series) {
+                row(markup, " series", values(series), series.note(), series.source());
+            }
+            markup.append("</tr>");
+        }
+        return markup.append("</tbody></table>\n").toString();
+    }
+
+    private void row(
+            StringBuilder markup, String kind, String value, String note, @Nullable Source source) {
+        markup.append("<td class=\"value")
+                .append(kind)
+                .append("\">")
+                .append(value)
+                .append("</td><td>")
+                .append(Markup.text(note))
+                .append("</td><td class=\"source\">")
+                .append(source == null ? "no source" : source(source))
+                .append("</td>");
+    }
+
+    private static String value(Quantity quantity) {
+        String symbol = quantity.symbol();
+        String value = Markup.text(Numerals.withUnit(quantity));
+        return symbol == null ? value : Markup.symbol(symbol) + "\u00A0=\u00A0" + value;
+    }
+
+    private static String values(Block.Series series) {
+        String unit = series.values().get(0).unit().symbol();
+        return Markup.symbol(series.symbol())
+                + "\u00A0= ("
+                + series.values().stream()
+                        .map(Numerals::of)
+                        .map(Markup::text)
+                        .collect(Collectors.joining(", "))
+                + ")"
+                + (unit.isEmpty() ? "" : "\u00A0" + Markup.text(unit));
+    }
+
+    /** Cites a source; a result of another sheet of the package leads there. */
+    private String source(Source source) {
+        if (source.kind() == Source.Kind.SHEET) {
+            ReadDocument there = whole.sheet(source.reference());
+            String address = there == null ? null : medium.address(there.slug(), null);
+            if (address != null) {
+                String place = source.place().isEmpty() ? "" : ", " + Markup.text(source.place());
+                return "<a href=\""
+                        + Markup.attribute(address)
+                        + "\">sheet "
+                        + Markup.text(source.reference())
+                        + "</a>"
+                        + place;
+            }
+        }
+        return Markup.text(source.toString());
+    }
+
+    private String table(Entry entry, Table table) {
+        StringBuilder markup =
+                new StringBuilder("<table class=\"values\"><caption>")
+                        .append(Markup.text(table.title()))
+                        .append("</caption><thead><tr>");
+        for (Column column : table.columns()) {
+            markup.append("<th scope=\"col\"")
+                    .append(side(column))
+                    .append('>')
+                    .append(Markup.text(column.fullHeading()))
+                    .append("</th>");
+        }
+        markup.append("</tr></thead><tbody>");
+        for (int row = 0; row < table.rows(); row++) {
+            markup.append("<tr>");
+            for (Column column : table.columns()) {
+                markup.append("<td")
+                        .append(side(column))
+                        .append('>')
+                        .append(Markup.text(column.texts().get(row)))
+                        .append("</td>");
+            }
+            markup.append("</tr>");
+        }
+        markup.append("</tbody></table>");
+        return "<div class=\"tabulated\""
+                + identifier(entry)
+                + ">"
+                + medium.wide(markup.toString(), "Table: " + table.title())
+                + staleMark(entry)
+                + "</div>\n";
+    }
+
+    private static String side(Column column) {
+        return column.isNumeric() ? " class=\"number\"" : "";
+    }
+
+    private String figure(Entry entry, Block.Drawn drawn) {
+        String base64 = BASE64.encodeToString(drawn.svg().getBytes(StandardCharsets.UTF_8));
+        return "<div class=\"figure\""
+                + identifier(entry)
+                + ">"
+                + medium.picture("image/svg+xml", base64, drawn.description())
+                + "<p class=\"caption\"><b>Figure "
+                + ++figures
+                + "</b> "
+                + Markup.text(drawn.title())
+                + "</p>"
+                + staleMark(entry)
+                + "</div>\n";
+    }
+
+    private String check(Entry entry, Check check) {
+        Verdict verdict = entry.verdict();
+        return "<div class=\"check "
+                + verdict.inWords()
+                + "\""
+                + identifier(entry)
+                + "><p class=\"requirement\">"
+                + verdict(verdict)
+                + " "
+                + Markup.text(check.title())
+                + "</p><p class=\"comparison\">"
+                + comparison(check)
+                + "</p></div>\n";
+    }
+
+    static String verdict(Verdict verdict) {
+        return "<b class=\"verdict " + verdict.inWords() + "\">" + verdict.inWords() + "</b>";
+    }
+
+    static String comparison(Check check) {
+        String relation = check.isMet() ? check.relation().sign() : "is not " + words(check);
+        Quantity utilisation = check.utilisation();
+        return value(check.demand())
+                + " "
+                + relation
+                + " "
+                + value(check.capacity())
+                + (utilisation == null
+                        ? ""
+                        : "; utilisation\u00A0" + Numerals.fixed(utilisation.si(), 2));
+    }
+
+    private static String words(Check check) {
+        return check.relation() == Relation.AT_MOST ? "at most" : "at least";
+    }
+
+    private String identifier(Entry entry) {
+        if (!placed.add(entry.id())) {
+            return "";
+        }
+        return " id=\"" + medium.identifier(document.slug(), entry.id()) + "\"";
+    }
+
+    private static String staleMark(Entry entry) {
+        return entry.stale()
+                ? "<p class=\"stale-mark\"><b class=\"verdict stale\">stale</b> rests on something"
+                        + " that has changed and was not worked out again</p>"
+                : "";
+    }
+}

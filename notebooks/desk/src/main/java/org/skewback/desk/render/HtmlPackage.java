@@ -1,0 +1,266 @@
+package org.skewback.desk.render;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.skewback.desk.issue.PackageInfo;
+import org.skewback.desk.issue.RunPackage;
+
+/**
+ * Writes a package as pages for the screen: {@code index.html} and one page a document in {@code
+ * sheets/}.
+ *
+ * <p>Each page stands alone, fonts and figures included, and runs no script at all; a content
+ * security policy at its head keeps the browser from fetching anything. The pages are well-formed
+ * XML. They link to {@code package.pdf}, {@code records/} and {@code notebooks/} beside them.
+ */
+public final class HtmlPackage implements PackageRenderer {
+
+    private static final String POLICY =
+            "default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline';"
+                    + " base-uri 'none'; form-action 'none'";
+
+    private final String style;
+
+    /** Makes a writer; it keeps nothing between packages. */
+    public HtmlPackage() {
+        this.style = resource("page.css");
+    }
+
+    @Override
+    public void render(RunPackage run, Path folder) throws IOException {
+        ReadPackage whole = ReadPackage.of(run);
+        Files.writeString(folder.resolve("index.html"), index(whole));
+        Path sheets = Files.createDirectories(folder.resolve("sheets"));
+        List<ReadDocument> documents = whole.documents();
+        for (int i = 0; i < documents.size(); i++) {
+            Files.writeString(sheets.resolve(documents.get(i).slug() + ".html"), sheet(whole, i));
+        }
+    }
+
+    private String index(ReadPackage whole) {
+        PackageInfo info = whole.info();
+        Registers registers = new Registers(whole, HtmlPackage::fromIndex);
+        Tally tally = registers.tally();
+        StringBuilder main = new StringBuilder("<div class=\"cover\"><p class=\"number\">");
+        main.append(Markup.text(info.number()))
+                .append("</p><h1>")
+                .append(Markup.text(info.title()))
+                .append("</h1>")
+                .append("<p class=\"summary\">")
+                .append(Markup.text(info.summary()))
+                .append("</p>")
+                .append(Registers.title(info))
+                .append("<p class=\"tally\"><b>Checks.</b> ")
+                .append(tally.all() == 0 ? "None." : tally.inWords())
+                .append("</p></div>\n");
+        section(
+                main,
+                "cautions",
+                "Before using any number",
+                Registers.deference() + Registers.cautions(info));
+        section(main, "contents", "Contents", contents(whole));
+        section(main, "checks", "Register of checks", wide(registers.checks(), "All checks"));
+        section(main, "bare", "Numbers without a source", registers.withoutSource());
+        section(main, "sources", "Sources cited", wide(registers.sources(), "Sources cited"));
+        section(main, "files", "Files of this package", files(whole));
+        section(main, "software", "Software and environment", registers.environment());
+        String nav =
+                "<nav class=\"inner\" aria-label=\"On this page\"><a"
+                        + " href=\"#contents\">Contents</a> <a href=\"#checks\">Checks</a> <a"
+                        + " href=\"#sources\">Sources</a> <a href=\"#files\">Files</a> <a"
+                        + " href=\"package.pdf\">PDF</a></nav>";
+        return page(info.title(), info.summary(), info, nav, main.toString(), "");
+    }
+
+    private static void section(StringBuilder main, String id, String title, String content) {
+        main.append("<section id=\"")
+                .append(id)
+                .append("\" aria-labelledby=\"")
+                .append(id)
+                .append("-title\"><h2 id=\"")
+                .append(id)
+                .append("-title\">")
+                .append(title)
+                .append("</h2>")
+                .append(content)
+                .append("</section>\n");
+    }
+
+    private static String wide(String markup, String label) {
+        return "<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\""
+                + label
+                + "\">"
+                + markup
+                + "</div>";
+    }
+
+    private static String fromIndex(String slug, @Nullable String block) {
+        String fragment = block == null ? "" : "#" + Markup.identifier(block);
+        return "sheets/" + slug + ".html" + fragment;
+    }
+
+    private static String contents(ReadPackage whole) {
+        StringBuilder markup = new StringBuilder("<ul class=\"contents\">");
+        for (ReadDocument document : whole.documents()) {
+            Tally tally = Tally.of(document.checks());
+            markup.append("<li><a href=\"")
+                    .append(Markup.attribute(fromIndex(document.slug(), null)))
+                    .append("\">")
+                    .append(Markup.text(document.heading()))
+                    .append("</a>")
+                    .append(standing(tally))
+                    .append("</li>");
+        }
+        return markup.append("</ul>\n").toString();
+    }
+
+    private static String standing(Tally tally) {
+        if (tally.all() == 0) {
+            return "";
+        }
+        StringBuilder words = new StringBuilder(" <span class=\"standing\">");
+        words.append(tally.passed()).append(" passed");
+        if (tally.failed() > 0) {
+            words.append(", <b class=\"verdict failed\">")
+                    .append(tally.failed())
+                    .append(" failed</b>");
+        }
+        if (tally.stale() > 0) {
+            words.append(", <b class=\"verdict stale\">")
+                    .append(tally.stale())
+                    .append(" stale</b>");
+        }
+        return words.append("</span>").toString();
+    }
+
+    private static String files(ReadPackage whole) {
+        StringBuilder markup =
+                new StringBuilder(
+                        "<p><a href=\"package.pdf\">The whole package for print (PDF)</a>. Of each"
+                                + " document, the notebook as run and, where it keeps a sheet, the"
+                                + " record from which these pages were made:</p><ul>");
+        for (ReadDocument document : whole.documents()) {
+            String slug = Markup.attribute(document.slug());
+            markup.append("<li>")
+                    .append(Markup.text(document.heading()))
+                    .append(": <a href=\"notebooks/")
+                    .append(slug)
+                    .append(".ipynb\">notebook</a>");
+            if (document.record() != null) {
+                markup.append(", <a href=\"records/").append(slug).append(".json\">record</a>");
+            }
+            markup.append("</li>");
+        }
+        return markup.append("</ul>\n").toString();
+    }
+
+    private String sheet(ReadPackage whole, int position) {
+        ReadDocument document = whole.documents().get(position);
+        PageMedium medium = new PageMedium(whole);
+        String body = new CellWriter(medium, whole, document).all();
+        Tally tally = Tally.of(document.checks());
+        StringBuilder main = new StringBuilder("<article><h1>");
+        main.append(Markup.text(document.heading())).append("</h1>\n");
+        if (tally.all() > 0) {
+            main.append("<p class=\"tally\">").append(tally.inWords()).append("</p>");
+        }
+        main.append(body).append("</article>\n");
+        String nav = neighbours(whole, position);
+        String again = "<nav class=\"inner\" aria-label=\"Next sheets\">" + nav + "</nav>";
+        return page(
+                document.title() + " – " + whole.info().title(),
+                document.title(),
+                whole.info(),
+                "<nav class=\"inner\" aria-label=\"Sheets\">" + nav + "</nav>",
+                main.toString(),
+                again);
+    }
+
+    private static String neighbours(ReadPackage whole, int position) {
+        StringBuilder markup = new StringBuilder("<a href=\"../index.html\">Contents</a>");
+        if (position > 0) {
+            neighbour(markup, "prev", "Before: ", whole.documents().get(position - 1));
+        }
+        if (position + 1 < whole.documents().size()) {
+            neighbour(markup, "next", "Next: ", whole.documents().get(position + 1));
+        }
+        return markup.toString();
+    }
+
+    private static void neighbour(
+            StringBuilder markup, String relation, String word, ReadDocument document) {
+        markup.append(" <a rel=\"")
+                .append(relation)
+                .append("\" href=\"")
+                .append(Markup.attribute(document.slug()))
+                .append(".html\">")
+                .append(word)
+                .append(Markup.text(document.heading()))
+                .append("</a>");
+    }
+
+    private String page(
+            String title,
+            String description,
+            PackageInfo info,
+            String nav,
+            String main,
+            String closing) {
+        String identity =
+                Markup.text(info.number())
+                        + " · revision "
+                        + Markup.text(info.revision())
+                        + " · "
+                        + Markup.text(info.status())
+                        + " · "
+                        + info.date();
+        String body =
+                "<body>\n<a class=\"skip\" href=\"#main\">Skip to the content</a>\n<header><p"
+                        + " class=\"identity\"><b>"
+                        + Markup.text(info.title())
+                        + "</b> <span>"
+                        + identity
+                        + "</span></p>"
+                        + nav
+                        + "</header>\n<main id=\"main\">\n"
+                        + main
+                        + "</main>\n<footer>"
+                        + closing
+                        + "<p>"
+                        + identity
+                        + "</p>"
+                        + Registers.deference()
+                        + "</footer>\n</body>\n";
+        return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n<head>"
+                + "<meta http-equiv=\"Content-Security-Policy\" content=\""
+                + POLICY
+                + "\"/><meta charset=\"utf-8\"/>\n<title>"
+                + Markup.text(title)
+                + "</title>\n<meta name=\"viewport\" content=\"width=device-width,"
+                + " initial-scale=1\"/>\n<meta name=\"description\" content=\""
+                + Markup.attribute(description)
+                + "\"/>\n<style>\n"
+                + Fonts.faces(body)
+                + style
+                + "</style>\n</head>\n"
+                + body
+                + "</html>\n";
+    }
+
+    static String resource(String name) {
+        try (InputStream in = HtmlPackage.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the resource " + name + " is missing");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the resource " + name + " cannot be read", e);
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package org.skewback.desk.render;
+
+import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.Quantity;
+
+/** What a page for the screen and a page for paper do differently. */
+interface Medium {
+
+    /**
+     * Sets an equation.
+     *
+     * @param mathml a complete {@code <math>} element
+     * @param display whether it stands on a line of its own
+     * @return markup to stand in running text
+     */
+    String equation(String mathml, boolean display);
+
+    /** Sets a picture that stands as {@code data:} in the page. */
+    String picture(String mediaType, String base64, String alternative);
+
+    /** Tells where a number comes from, where the medium can unfold it; else empty. */
+    String origin(Quantity quantity);
+
+    /** Shows the source of a cell beside its outputs; empty where it stands elsewhere. */
+    String code(String source);
+
+    /** Gives the address of a document, or of a block in it, or null where it cannot be reached. */
+    @Nullable String address(String slug, @Nullable String block);
+
+    /** Gives the identifier of a block's element, by which {@link #address} finds it. */
+    String identifier(String slug, String block);
+
+    /**
+     * Puts what may be too wide into a box that scrolls by itself, where the medium can.
+     *
+     * @param label what the box holds, for whoever reaches it by keyboard; empty where it is one of
+     *     very many
+     */
+    String wide(String markup, String label);
+}

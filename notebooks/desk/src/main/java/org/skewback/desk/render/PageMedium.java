@@ -1,0 +1,73 @@
+package org.skewback.desk.render;
+
+import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.Quantity;
+
+/** The screen: equations as MathML, code and origins folded away. */
+final class PageMedium implements Medium {
+
+    private final ReadPackage whole;
+
+    PageMedium(ReadPackage whole) {
+        this.whole = whole;
+    }
+
+    @Override
+    public String equation(String mathml, boolean display) {
+        return mathml;
+    }
+
+    @Override
+    public String picture(String mediaType, String base64, String alternative) {
+        return "<img alt=\""
+                + Markup.attribute(alternative)
+                + "\" src=\"data:"
+                + mediaType
+                + ";base64,"
+                + base64
+                + "\"/>";
+    }
+
+    @Override
+    public String origin(Quantity quantity) {
+        String chain = Origin.of(quantity);
+        return chain.isEmpty()
+                ? ""
+                : "<details class=\"origin\"><summary>where this number comes from</summary>"
+                        + chain
+                        + "</details>";
+    }
+
+    @Override
+    public String code(String source) {
+        return "<details class=\"code\"><summary>the cell that gave this</summary>"
+                + wide("<pre><code>" + Markup.text(source) + "</code></pre>", "Code")
+                + "</details>";
+    }
+
+    @Override
+    public @Nullable String address(String slug, @Nullable String block) {
+        if (!whole.has(slug)) {
+            return null;
+        }
+        String fragment = block == null ? "" : "#" + identifier(slug, block);
+        return slug + ".html" + fragment;
+    }
+
+    @Override
+    public String identifier(String slug, String block) {
+        return Markup.identifier(block);
+    }
+
+    @Override
+    public String wide(String markup, String label) {
+        if (label.isEmpty()) {
+            return "<div class=\"wide\">" + markup + "</div>";
+        }
+        return "<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\""
+                + Markup.attribute(label)
+                + "\">"
+                + markup
+                + "</div>";
+    }
+}

@@ -1,0 +1,209 @@
+package org.skewback.desk.render;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.skewback.desk.issue.PackageInfo;
+import org.skewback.quantity.Numerals;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Source;
+import org.skewback.sheet.Block;
+import org.skewback.sheet.Check;
+import org.skewback.sheet.Entry;
+
+/** The lists over all sheets: checks, numbers without a source, sources, software. */
+final class Registers {
+
+    private static final String DEFERENCE =
+            "These pages are calculations, not permission to build. Whoever uses a number answers"
+                    + " for it: local codes, the requirements of the authority and the judgement of"
+                    + " a licensed engineer come before anything printed here.";
+
+    private final ReadPackage whole;
+    private final Links links;
+
+    Registers(ReadPackage whole, Links links) {
+        this.whole = whole;
+        this.links = links;
+    }
+
+    /** How the front pages reach a document, or a block in it. */
+    interface Links {
+        /** Gives the address, or null where it cannot be reached. */
+        @Nullable String to(String slug, @Nullable String block);
+    }
+
+    static String deference() {
+        return "<p class=\"deference\">" + DEFERENCE + "</p>\n";
+    }
+
+    /** Number, revision, status, date, who prepared and who checked. */
+    static String title(PackageInfo info) {
+        StringBuilder markup = new StringBuilder("<table class=\"block\"><tbody>");
+        line(markup, "Document", info.number());
+        line(markup, "Revision", info.revision());
+        line(markup, "Status", info.status());
+        line(markup, "Date", info.date().toString());
+        line(markup, "Prepared by", info.preparedBy());
+        line(markup, "Checked by", info.checkedBy().isBlank() ? "nobody yet" : info.checkedBy());
+        return markup.append("</tbody></table>\n").toString();
+    }
+
+    private static void line(StringBuilder markup, String label, String text) {
+        markup.append("<tr><th scope=\"row\">")
+                .append(label)
+                .append("</th><td>")
+                .append(Markup.text(text.isBlank() ? "not stated" : text))
+                .append("</td></tr>");
+    }
+
+    /** What a reader must know before using any number. */
+    static String cautions(PackageInfo info) {
+        if (info.cautions().isEmpty()) {
+            return "";
+        }
+        return info.cautions().stream()
+                .map(Markup::text)
+                .collect(
+                        Collectors.joining(
+                                "</li><li>", "<ul class=\"cautions\"><li>", "</li></ul>\n"));
+    }
+
+    Tally tally() {
+        return Tally.of(whole.documents().stream().flatMap(d -> d.checks().stream()).toList());
+    }
+
+    /** Every check of every sheet. */
+    String checks() {
+        if (tally().all() == 0) {
+            return "<p>No sheet has a check.</p>\n";
+        }
+        StringBuilder markup =
+                new StringBuilder(
+                        "<table class=\"register\"><thead><tr><th scope=\"col\">Sheet</th>"
+                                + "<th scope=\"col\">Check</th>"
+                                + "<th scope=\"col\" class=\"number\">Demand</th>"
+                                + "<th scope=\"col\"><span class=\"unseen\">must be</span></th>"
+                                + "<th scope=\"col\" class=\"number\">Capacity</th>"
+                                + "<th scope=\"col\" class=\"number\">Utilisation</th>"
+                                + "<th scope=\"col\">Verdict</th></tr></thead><tbody>");
+        for (ReadDocument document : whole.documents()) {
+            for (Entry entry : document.checks()) {
+                if (entry.block() instanceof Block.Checked checked) {
+                    check(markup, document, entry, checked.check());
+                }
+            }
+        }
+        return markup.append("</tbody></table>\n").toString();
+    }
+
+    private void check(StringBuilder markup, ReadDocument document, Entry entry, Check check) {
+        Quantity utilisation = check.utilisation();
+        markup.append("<tr><td>")
+                .append(link(document, null, sheetName(document)))
+                .append("</td><td>")
+                .append(link(document, entry.id(), Markup.text(check.title())))
+                .append("</td><td class=\"number\">")
+                .append(Markup.text(Numerals.withUnit(check.demand())))
+                .append("</td><td class=\"relation\">")
+                .append(Markup.text(check.relation().sign()))
+                .append("</td><td class=\"number\">")
+                .append(Markup.text(Numerals.withUnit(check.capacity())))
+                .append("</td><td class=\"number\">")
+                .append(utilisation == null ? "–" : Numerals.fixed(utilisation.si(), 2))
+                .append("</td><td>")
+                .append(BlockWriter.verdict(entry.verdict()))
+                .append("</td></tr>");
+    }
+
+    private static String sheetName(ReadDocument document) {
+        String number = document.number();
+        return Markup.text(number.isEmpty() ? document.title() : number);
+    }
+
+    private String link(ReadDocument document, @Nullable String block, String words) {
+        String address = links.to(document.slug(), block);
+        return address == null
+                ? words
+                : "<a href=\"" + Markup.attribute(address) + "\">" + words + "</a>";
+    }
+
+    /** Numbers that an author wrote into a formula without naming a source. */
+    String withoutSource() {
+        StringBuilder items = new StringBuilder();
+        for (ReadDocument document : whole.documents()) {
+            List<Quantity> bare = document.withoutSource();
+            if (!bare.isEmpty()) {
+                items.append("<li>")
+                        .append(link(document, null, Markup.text(document.heading())))
+                        .append(": ")
+                        .append(
+                                bare.stream()
+                                        .map(Quantity::toString)
+                                        .map(Markup::text)
+                                        .collect(Collectors.joining(", ")))
+                        .append("</li>");
+            }
+        }
+        return items.isEmpty()
+                ? "<p>None: every number with a unit has a source.</p>\n"
+                : "<p>A number with a unit that stands in a formula without saying where it came"
+                        + " from:</p><ul class=\"bare\">"
+                        + items
+                        + "</ul>\n";
+    }
+
+    /** What is cited, by kind. */
+    String sources() {
+        Map<Source.Kind, Map<String, ReadPackage.Cited>> cited = whole.cited();
+        if (cited.isEmpty()) {
+            return "<p>No sheet cites a source.</p>\n";
+        }
+        StringBuilder markup =
+                new StringBuilder(
+                        "<table class=\"sources\"><thead><tr><th scope=\"col\">Kind</th>"
+                                + "<th scope=\"col\">Source</th><th scope=\"col\">Where in it</th>"
+                                + "<th scope=\"col\">Cited on</th></tr></thead><tbody>");
+        cited.forEach(
+                (kind, references) ->
+                        references.forEach(
+                                (reference, where) ->
+                                        source(markup, kind.inWords(), reference, where)));
+        return markup.append("</tbody></table>\n").toString();
+    }
+
+    private void source(
+            StringBuilder markup, String kind, String reference, ReadPackage.Cited where) {
+        String sheets =
+                whole.documents().stream()
+                        .filter(document -> where.slugs().contains(document.slug()))
+                        .map(document -> link(document, null, sheetName(document)))
+                        .collect(Collectors.joining(", "));
+        markup.append("<tr><td>")
+                .append(Markup.text(kind))
+                .append("</td><td>")
+                .append(Markup.text(reference))
+                .append("</td><td>")
+                .append(Markup.text(String.join("; ", where.places())))
+                .append("</td><td>")
+                .append(sheets)
+                .append("</td></tr>");
+    }
+
+    /** What the package ran on. */
+    String environment() {
+        StringBuilder markup = new StringBuilder("<table class=\"environment\"><tbody>");
+        whole.environment()
+                .forEach(
+                        (name, version) ->
+                                markup.append("<tr><th scope=\"row\">")
+                                        .append(Markup.text(name))
+                                        .append("</th><td>")
+                                        .append(Markup.text(version))
+                                        .append("</td></tr>"));
+        return whole.environment().isEmpty()
+                ? "<p>Not stated.</p>\n"
+                : markup.append("</tbody></table>\n").toString();
+    }
+}

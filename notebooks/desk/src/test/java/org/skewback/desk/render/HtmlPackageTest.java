@@ -1,0 +1,211 @@
+package org.skewback.desk.render;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+final class HtmlPackageTest {
+
+    @TempDir static Path folder;
+
+    @BeforeAll
+    static void writeTheHostilePackage() throws IOException {
+        new HtmlPackage().render(SamplePackage.hostile(), folder);
+    }
+
+    @Test
+    void everyPageIsWellFormedAndNamesItsLanguage() throws IOException {
+        List<Path> pages = pages();
+        assertEquals(4, pages.size());
+        for (Path page : pages) {
+            Document document = parsed(page);
+            assertEquals("en", document.getDocumentElement().getAttribute("lang"));
+            assertEquals(1, document.getElementsByTagName("h1").getLength(), page.toString());
+            assertEquals(1, document.getElementsByTagName("main").getLength());
+        }
+    }
+
+    @Test
+    void thePolicyStandsFirstAndAllowsNoScript() throws IOException {
+        for (Path page : pages()) {
+            Element head = (Element) parsed(page).getElementsByTagName("head").item(0);
+            Element first = (Element) head.getFirstChild();
+            assertEquals("Content-Security-Policy", first.getAttribute("http-equiv"));
+            String policy = first.getAttribute("content");
+            assertTrue(policy.startsWith("default-src 'none';"), policy);
+            assertFalse(policy.contains("script-src"), policy);
+        }
+    }
+
+    @Test
+    void nothingOfTheHostileBitsIsMarkup() throws IOException {
+        for (Path page : pages()) {
+            NodeList all = parsed(page).getElementsByTagName("*");
+            for (int i = 0; i < all.getLength(); i++) {
+                Element element = (Element) all.item(i);
+                String name = element.getTagName();
+                assertFalse(Set.of("script", "iframe", "svg", "object").contains(name), name);
+                for (int a = 0; a < element.getAttributes().getLength(); a++) {
+                    String attribute = element.getAttributes().item(a).getNodeName();
+                    assertFalse(attribute.startsWith("on"), name + " " + attribute);
+                }
+                assertFalse(element.getAttribute("href").startsWith("javascript:"));
+                assertFalse(element.getAttribute("href").startsWith("file:"));
+                String source = element.getAttribute("src");
+                assertTrue(source.isEmpty() || source.startsWith("data:image/"), source);
+            }
+        }
+    }
+
+    @Test
+    void hostileBitsCanStillBeRead() throws IOException {
+        String text =
+                parsed(folder.resolve("sheets/99-hostile.html"))
+                        .getDocumentElement()
+                        .getTextContent();
+        assertTrue(text.contains(SamplePackage.SCRIPT));
+        assertTrue(text.contains(SamplePackage.MARKED));
+        assertTrue(text.contains("No cell shows this."));
+        assertTrue(text.contains("\\newcommand{\\a}{\\a}\\a"));
+    }
+
+    @Test
+    void linksWithinThePackageResolve() throws IOException {
+        Set<String> besides = new HashSet<>(List.of("package.pdf"));
+        for (String slug : List.of("06-form", "08-forces", "99-hostile")) {
+            besides.add("notebooks/" + slug + ".ipynb");
+            besides.add("records/" + slug + ".json");
+        }
+        int seen = 0;
+        for (Path page : pages()) {
+            NodeList links = parsed(page).getElementsByTagName("a");
+            for (int i = 0; i < links.getLength(); i++) {
+                String href = ((Element) links.item(i)).getAttribute("href");
+                if (href.startsWith("https://example.org/")) {
+                    continue;
+                }
+                String[] parts = href.split("#", 2);
+                Path target = parts[0].isEmpty() ? page : page.resolveSibling(parts[0]).normalize();
+                if (besides.contains(folder.relativize(target).toString())) {
+                    continue;
+                }
+                assertTrue(Files.exists(target), page + " links to " + href);
+                if (parts.length == 2) {
+                    assertNotNull(byId(parsed(target), parts[1]), page + " links to " + href);
+                }
+                seen++;
+            }
+        }
+        assertTrue(seen > 20, "links seen: " + seen);
+    }
+
+    @Test
+    void identifiersAreUnique() throws IOException {
+        for (Path page : pages()) {
+            Set<String> seen = new HashSet<>();
+            NodeList all = parsed(page).getElementsByTagName("*");
+            for (int i = 0; i < all.getLength(); i++) {
+                String id = ((Element) all.item(i)).getAttribute("id");
+                assertTrue(id.isEmpty() || seen.add(id), page + " has " + id + " twice");
+            }
+        }
+    }
+
+    @Test
+    void aFailedCheckIsSaidInWordsOnItsSheetAndInTheRegister() throws IOException {
+        String sheet =
+                parsed(folder.resolve("sheets/06-form.html")).getDocumentElement().getTextContent();
+        String index = parsed(folder.resolve("index.html")).getDocumentElement().getTextContent();
+        assertTrue(sheet.contains("failed rise-to-span ratio"), sheet);
+        assertTrue(index.contains("rise-to-span ratio, from common practice0.2143≥0.25"), index);
+        assertTrue(sheet.contains("2 checks: 1 passed, 1 failed, 0 stale."), sheet);
+    }
+
+    @Test
+    void aStepShowsItsEquationAndUnfoldsToItsGivens() throws IOException {
+        Document page = parsed(folder.resolve("sheets/06-form.html"));
+        NodeList origins = page.getElementsByTagName("details");
+        List<String> unfolded = new ArrayList<>();
+        for (int i = 0; i < origins.getLength(); i++) {
+            if (((Element) origins.item(i)).getAttribute("class").equals("origin")) {
+                unfolded.add(origins.item(i).getTextContent());
+            }
+        }
+        assertEquals(5, unfolded.size());
+        assertTrue(unfolded.get(0).contains("drawing OG-201, revision B"), unfolded.get(0));
+        assertTrue(unfolded.get(2).contains("permanent load of one rib"), unfolded.get(2));
+        assertTrue(page.getDocumentElement().getTextContent().contains("29\u202F008"));
+        assertTrue(page.getElementsByTagName("math").getLength() > 8);
+    }
+
+    @Test
+    void aResultOfAnotherSheetLeadsThere() throws IOException {
+        Document page = parsed(folder.resolve("sheets/08-forces.html"));
+        NodeList links = page.getElementsByTagName("a");
+        List<String> addresses = new ArrayList<>();
+        for (int i = 0; i < links.getLength(); i++) {
+            Element link = (Element) links.item(i);
+            if (link.getTextContent().equals("sheet 06")) {
+                addresses.add(link.getAttribute("href"));
+            }
+        }
+        assertEquals(List.of("06-form.html"), addresses);
+    }
+
+    @Test
+    void theSameRunGivesTheSameBytes(@TempDir Path again) throws IOException {
+        new HtmlPackage().render(SamplePackage.hostile(), again);
+        for (Path page : pages()) {
+            assertEquals(
+                    -1L, Files.mismatch(page, again.resolve(folder.relativize(page))), "" + page);
+        }
+    }
+
+    @Test
+    void aPageStaysSmallEnoughToMail() throws IOException {
+        for (Path page : pages()) {
+            assertTrue(Files.size(page) < 700_000, page + ": " + Files.size(page));
+        }
+    }
+
+    private static @Nullable Element byId(Document document, String id) {
+        NodeList all = document.getElementsByTagName("*");
+        for (int i = 0; i < all.getLength(); i++) {
+            if (((Element) all.item(i)).getAttribute("id").equals(id)) {
+                return (Element) all.item(i);
+            }
+        }
+        return null;
+    }
+
+    private static List<Path> pages() throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(f -> f.toString().endsWith(".html")).sorted().toList();
+        }
+    }
+
+    /** The pages say {@code <!DOCTYPE html>}, which has nothing to load; XML may not see it. */
+    private static Document parsed(Path page) throws IOException {
+        String text = Files.readString(page).replaceFirst("<!DOCTYPE html>", "");
+        Document document = Xml.parse(text);
+        assertNotNull(document, page + " is not well-formed");
+        return document;
+    }
+}

@@ -1,0 +1,385 @@
+package org.skewback.desk.render;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.skewback.desk.issue.PackageInfo;
+import org.skewback.desk.issue.RunDocument;
+import org.skewback.desk.issue.RunPackage;
+import org.skewback.desk.notebook.Cell;
+import org.skewback.desk.notebook.Notebook;
+import org.skewback.desk.notebook.Output;
+import org.skewback.display.Displayable;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Source;
+import org.skewback.sheet.Column;
+import org.skewback.sheet.Figure;
+import org.skewback.sheet.Part;
+import org.skewback.sheet.Sheet;
+import org.skewback.sheet.Table;
+
+/** A package with real sheets, prose with mathematics, and hostile bits wherever text can be. */
+final class SamplePackage {
+
+    static final String SCRIPT = "<script>alert('run')</script>";
+    static final String MARKED = "<b onclick=\"alert(1)\">bold</b> & \"quoted\" 'single'";
+    static final String LONG = "Q".repeat(50_000);
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String PIXEL =
+            "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPj/HwADBwIAMCbH"
+                    + "YQAAAABJRU5ErkJggg==";
+
+    private SamplePackage() {}
+
+    static RunPackage calm() {
+        return new RunPackage(
+                info("Ostrel Gorge crossing", "Calculations for a deck arch of 336 m, invented."),
+                List.of(form(), forces()),
+                environment());
+    }
+
+    static RunPackage hostile() {
+        return new RunPackage(
+                info("Gorge " + SCRIPT, "Summary " + MARKED + " \u0000\u0007 \uFFFE"),
+                List.of(form(), forces(), hostileDocument()),
+                environment());
+    }
+
+    private static Map<String, String> environment() {
+        Map<String, String> environment = new LinkedHashMap<>();
+        environment.put("library", "0.1.0");
+        environment.put("Java", "17.0.12");
+        environment.put("system", "Linux, amd64");
+        return environment;
+    }
+
+    static PackageInfo info(String title, String summary) {
+        return new PackageInfo(
+                "gorge-crossing",
+                title,
+                "OG-C-001",
+                "B",
+                "preliminary",
+                LocalDate.of(2026, 11, 20),
+                "the designers",
+                "",
+                summary,
+                List.of(
+                        "The crossing is invented; no number here describes a real structure.",
+                        "Working at height, rock fall and lifting need plans of their own."),
+                List.of("06-form.ipynb", "08-forces.ipynb"));
+    }
+
+    static RunDocument form() {
+        Sheet sheet = Sheet.numbered("06", "Form of the rib");
+        List<Cell> cells = new ArrayList<>();
+        cells.add(
+                prose(
+                        "# 06 Form of the rib\n\n"
+                            + "A rib that follows the *line of thrust* carries its load without"
+                            + " bending. For a uniform load $g$ along the span the line is a"
+                            + " parabola,\n\n"
+                            + "$$z(x) = \\frac{4 f}{L^2}\\, x \\left(L - x\\r"
+                            + "ight), \\qquad H = \\frac{g L^2}{8 f}$$\n\n"
+                            + "and the length of its axis is\n\n"
+                            + "$$s = \\int_0^L \\sqrt{1 +"
+                            + " \\left(\\frac{\\mathrm{d}z}{\\mathrm{d}x}\\r"
+                            + "ight)^2}\\,\\mathrm{d}x \\approx L\\left(1 + \\tfrac{8}{3}"
+                            + " \\frac{f^2}{L^2}\\r"
+                            + "ight)$$\n\n"
+                            + "Here $f/L \\le 0.25$ and $\\sum_i F_{z,i} = 0$; the code `$g * 2$`"
+                            + " stays code, and it costs $5 and $6.\n\n"
+                            + "| part | count | mass [t] |\n"
+                            + "|---|---:|---:|\n"
+                            + "| rib | 2 | 2 410 |\n"
+                            + "| deck | 14 | 3 980 |\n\n"
+                            + "See [the forces](08-forces.ipynb).\n\n"
+                            + "## Givens"));
+        sheet.cellStarts("c1");
+        sheet.purpose("Finds the form in which permanent load makes no bending.");
+        sheet.assume("Permanent load is uniform along the span.");
+        Quantity span =
+                sheet.given(
+                        "L", 336, "m", "span between springings", Source.drawing("OG-201", "B"));
+        Quantity rise =
+                sheet.given("f", 72, "m", "rise of the rib axis", Source.drawing("OG-201", "B"));
+        Quantity load =
+                sheet.given(
+                        "g_k",
+                        148,
+                        "kN/m",
+                        "permanent load of one rib",
+                        Source.assumption("to be replaced by the sheet of actions"));
+        List<Quantity> columns =
+                sheet.series(
+                        "x",
+                        new double[] {24, 48, 72, 96, 120, 144},
+                        "m",
+                        "columns from the west springing",
+                        Source.survey("Valley survey of 2025", "section 3"));
+        cells.add(code("c1", "Quantity L = sheet.given(\"L\", 336, \"m\");", sheet.latest()));
+        cells.add(prose("## Thrust and length"));
+        sheet.cellStarts("c2");
+        Quantity thrust =
+                sheet.step(
+                        "H",
+                        load.times(span.squared()).over(rise.times(8)),
+                        "kN",
+                        "horizontal thrust under permanent load");
+        Quantity slope =
+                sheet.step(
+                        "tan_φ", rise.times(4).over(span), "", "slope of the axis at a springing");
+        Quantity force =
+                sheet.step(
+                        "N_Ed",
+                        thrust.times(slope.squared().plus(1).root()),
+                        "MN",
+                        "force along the axis at a springing");
+        Quantity area =
+                sheet.step(
+                        "A",
+                        Quantity.of(1.2, "m")
+                                .times(Quantity.of(38, "mm"))
+                                .times(4)
+                                .minus(Quantity.of(38, "mm").squared().times(4)),
+                        "m²",
+                        "area of one chord");
+        Quantity stress =
+                sheet.step(
+                        "σ_Ed",
+                        force.over(area.times(2))
+                                .plus(load.times(Quantity.of(3, "m")).over(area.times(1000)))
+                                .minus(Quantity.of(0.5, "MPa").times(slope.plus(1).power(3, 2))),
+                        "MPa",
+                        "mean stress in a chord with a share of local bending, less the relief"
+                                + " from the bracing");
+        cells.add(code("c2", "Quantity H = sheet.step(\"H\", …);", sheet.latest()));
+        sheet.cellStarts("c3");
+        sheet.table(
+                Table.of(
+                        "Levels along the axis",
+                        Column.texts("column", List.of("1", "2", "3", "4", "5", "6")),
+                        Column.of("from the springing", "m", columns),
+                        Column.of(
+                                "height above it",
+                                "m",
+                                columns.stream()
+                                        .map(
+                                                x ->
+                                                        rise.times(4)
+                                                                .over(span.squared())
+                                                                .times(x)
+                                                                .times(span.minus(x)))
+                                        .toList(),
+                                2)));
+        sheet.figure(new Drawing());
+        sheet.check("stress in the chord at the springing", stress)
+                .atMost(Quantity.of(355, "MPa").named("f_yd", "MPa", "yield strength"));
+        sheet.check("rise-to-span ratio, from common practice", rise.over(span))
+                .atLeast(Quantity.of(0.25));
+        sheet.caution("The form holds for one load only; see sheet 08 for all others.");
+        cells.add(code("c3", "sheet.table(levels);", sheet.latest()));
+        sheet.cellStarts("c4");
+        cells.add(
+                code(
+                        "c4",
+                        "sheet.conclude(\"…\")",
+                        sheet.conclude("A parabola serves; the ratio asks for a higher crown.")));
+        return document("06-form", "06 Form of the rib", cells, sheet);
+    }
+
+    static RunDocument forces() {
+        Sheet sheet = Sheet.numbered("08", "Forces");
+        List<Cell> cells = new ArrayList<>();
+        cells.add(prose("# 08 Forces\n\nWhat the form leads to."));
+        sheet.cellStarts("d1");
+        Quantity thrust =
+                sheet.given(
+                        "H",
+                        29_008,
+                        "kN",
+                        "horizontal thrust",
+                        Source.sheet("06", "H, record 0123456789ab"));
+        Quantity limit =
+                sheet.given(
+                        "H_Rd", 41, "MN", "what the abutment bears", Source.commonPractice("none"));
+        sheet.check("thrust on the abutment", thrust).atMost(limit);
+        cells.add(code("d1", "Quantity H = sheet.take(\"06\", \"H\");", sheet.latest()));
+        sheet.cellStarts("d2");
+        cells.add(code("d2", "sheet.conclude(\"…\")", sheet.conclude("The abutment bears it.")));
+        return document("08-forces", "08 Forces", cells, sheet);
+    }
+
+    static RunDocument hostileDocument() {
+        Sheet sheet = Sheet.titled("Hostile " + SCRIPT);
+        List<Cell> cells = new ArrayList<>();
+        cells.add(
+                prose(
+                        "# Hostile\n\n"
+                                + SCRIPT
+                                + "\n\n<img src=x onerror=alert(1)>\n\n[bad](javascript:alert(1))"
+                                + " [file](file:///etc/passwd) ![far](http://example.org/a.png)"
+                                + " ![near](../secret.png) [good](https://example.org/?a=1&b=2)\n\n"
+                                + "$\\newcommand{\\a}{\\a}\\a$ and $<script>$ and $$\\href{x}{y}"
+                                + "$$ \uE0001\uE001 "
+                                + "![$x$](data:image/png;base64,"
+                                + PIXEL
+                                + ")\n\n```\n$not$ "
+                                + SCRIPT
+                                + "\n```\n\n"
+                                + "> ".repeat(200)
+                                + "deep"));
+        sheet.cellStarts("h1");
+        Quantity given =
+                sheet.given("q", 3, "kN/m²", MARKED, Source.book(SCRIPT, "page \"3\" <i>]]></i>"));
+        Quantity twice = sheet.step("q_2", given.times(2), "kN/m²", SCRIPT + "\u0000");
+        sheet.check(SCRIPT, twice).atMost(given);
+        sheet.caution(MARKED + "\n\n" + SCRIPT);
+        cells.add(code("h1", "// " + SCRIPT, sheet.latest()));
+        cells.add(
+                shown(
+                        "h2",
+                        Map.of(
+                                "text/html",
+                                "<p onclick=\"x()\">kept<script>alert(2)</script>"
+                                        + "<iframe src=\"http://example.org\"></iframe>"
+                                        + "<a href=\"javascript:x\">a</a><svg onload=\"x()\"></svg>"
+                                        + "<img src=\"http://example.org/x.png\"></p>")));
+        cells.add(
+                shown(
+                        "h3",
+                        Map.of(
+                                "text/html",
+                                "<img alt=\"&quot; onerror=&quot;x\" src=\"data:image/png;base64,"
+                                        + PIXEL
+                                        + "\">")));
+        cells.add(shown("h4", Map.of("text/plain", LONG + SCRIPT)));
+        cells.add(shown("h5", Map.of("text/latex", "$$\\frac{a}{b$$", "text/plain", "a/b")));
+        cells.add(shown("h6", Map.of("text/markdown", "**strong** " + SCRIPT)));
+        cells.add(shown("h7", Map.of("application/x-unknown", "?")));
+        cells.add(
+                new Cell(
+                        "h8",
+                        Cell.Kind.CODE,
+                        "fails()",
+                        JsonNodeFactory.instance.objectNode(),
+                        9,
+                        List.of(
+                                new Output.Stream("stdout", "\u001B[31mred\u001B[0m " + SCRIPT),
+                                new Output.Failure("E" + SCRIPT, MARKED, List.of("line")))));
+        sheet.cellStarts("h9");
+        sheet.figure(new Hostile());
+        sheet.assume("No cell shows this.");
+        return document("99-hostile", "Hostile", cells, sheet);
+    }
+
+    private static RunDocument document(String slug, String title, List<Cell> cells, Sheet sheet) {
+        String record = new Part(List.of(), sheet.record()).display().get(Part.RECORD_TYPE);
+        return new RunDocument(
+                slug, title, new Notebook(cells, JsonNodeFactory.instance.objectNode()), record);
+    }
+
+    private static Cell prose(String markdown) {
+        return new Cell(
+                "m" + markdown.hashCode(),
+                Cell.Kind.MARKDOWN,
+                markdown,
+                JsonNodeFactory.instance.objectNode(),
+                null,
+                List.of());
+    }
+
+    private static Cell code(String id, String source, Displayable value) {
+        Map<String, JsonNode> data = new LinkedHashMap<>();
+        value.display()
+                .forEach(
+                        (type, text) ->
+                                data.put(
+                                        type,
+                                        type.endsWith("+json")
+                                                ? json(text)
+                                                : JsonNodeFactory.instance.textNode(text)));
+        return cell(id, source, data);
+    }
+
+    private static Cell shown(String id, Map<String, String> texts) {
+        Map<String, JsonNode> data = new LinkedHashMap<>();
+        texts.forEach((type, text) -> data.put(type, JsonNodeFactory.instance.textNode(text)));
+        return cell(id, "show()", data);
+    }
+
+    private static Cell cell(String id, String source, Map<String, JsonNode> data) {
+        JsonNode none = JsonNodeFactory.instance.objectNode();
+        return new Cell(
+                id, Cell.Kind.CODE, source, none, 1, List.of(new Output.Display(data, none, true)));
+    }
+
+    private static JsonNode json(String text) {
+        try {
+            return JSON.readTree(text);
+        } catch (java.io.IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private record Drawing() implements Figure {
+        @Override
+        public String title() {
+            return "Axis of the rib";
+        }
+
+        @Override
+        public String description() {
+            return "A parabola over 336 m, 72 m high, with its two springings.";
+        }
+
+        @Override
+        public String svg() {
+            return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 640 190\" width=\"640\""
+                    + " height=\"190\" font-family=\"'Source Sans 3',sans-serif\" font-size=\"13\">"
+                    + "<title>Axis of the rib</title><desc>A parabola.</desc><path d=\"M40 160"
+                    + " Q320 -90 600 160\" fill=\"none\" stroke=\"#00527f\" stroke-width=\"1.8\"/>"
+                    + "<path d=\"M40 170H600M40 165v10M600 165v10\" stroke=\"#555\" fill=\"none\""
+                    + " stroke-width=\"0.7\"/><text x=\"320\" y=\"185\" text-anchor=\"middle\">"
+                    + "336 m</text><text x=\"320\" y=\"28\" text-anchor=\"middle\">crown +836,0 −"
+                    + " ≤ 72 m</text></svg>";
+        }
+
+        @Override
+        public byte[] png() {
+            return new byte[0];
+        }
+    }
+
+    private record Hostile() implements Figure {
+        @Override
+        public String title() {
+            return SCRIPT;
+        }
+
+        @Override
+        public String description() {
+            return MARKED;
+        }
+
+        @Override
+        public String svg() {
+            return "<svg xmlns=\"http://www.w3.org/2000/svg\""
+                    + " xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 10 10\""
+                    + " width=\"10\" height=\"10\"><script>alert(3)</script><image width=\"9\""
+                    + " height=\"9\" xlink:href=\"file:///etc/hostname\"/><rect width=\"5\""
+                    + " height=\"5\" onload=\"alert(4)\"/></svg>";
+        }
+
+        @Override
+        public byte[] png() {
+            return new byte[0];
+        }
+    }
+}
