@@ -126,12 +126,11 @@ final class BlockWriter {
                 + identifier(entry)
                 + "><p class=\"note\">"
                 + Markup.text(quantity.note())
+                + medium.result(quantity)
                 + "</p>"
-                + medium.wide(
-                        "<p class=\"worked\">"
-                                + medium.equation(quantity.worked().mathml(), true)
-                                + "</p>",
-                        "")
+                + "<p class=\"worked\">"
+                + medium.equation(quantity.worked().mathml(), true)
+                + "</p>"
                 + staleMark(entry)
                 + medium.origin(quantity)
                 + "</div>\n";
@@ -172,7 +171,7 @@ final class BlockWriter {
                 .append("</td>");
     }
 
-    private static String value(Quantity quantity) {
+    static String value(Quantity quantity) {
         String symbol = quantity.symbol();
         String value = Markup.text(Numerals.withUnit(quantity));
         return symbol == null ? value : Markup.symbol(symbol) + "\u00A0=\u00A0" + value;

@@ -21,7 +21,7 @@ final class CellWriter {
     /** ECMA-48 control sequences, by which a terminal is coloured. */
     private static final Pattern TERMINAL = Pattern.compile("\u001B\\[[0-9;?]*[ -/]*[@-~]");
 
-    private static final int LONGEST_TEXT = 100_000;
+    private static final int LONGEST_TEXT = 20_000;
     private static final Pattern BASE64 = Pattern.compile("[A-Za-z0-9+/=]+");
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -59,7 +59,7 @@ final class CellWriter {
         return switch (cell.kind()) {
             case MARKDOWN -> markdown(cell.source());
             case CODE -> code(cell);
-            case RAW -> pre("raw", cell.source());
+            case RAW -> lines("raw", cell.source());
         };
     }
 
@@ -82,7 +82,7 @@ final class CellWriter {
 
     private String output(Output output) {
         if (output instanceof Output.Stream stream) {
-            return pre("stream", plain(stream.text()));
+            return lines("stream", plain(stream.text()));
         } else if (output instanceof Output.Failure failure) {
             return "<div class=\"failure\"><p><b>This cell failed.</b> "
                     + Markup.text(failure.name() + ": " + plain(failure.message()))
@@ -131,7 +131,7 @@ final class CellWriter {
         String words = text(data, "text/plain");
         return words == null
                 ? "<p class=\"foreign\">An output of a kind that this page does not show.</p>\n"
-                : pre("stream", plain(words));
+                : lines("stream", plain(words));
     }
 
     private static String display(String latex) {
@@ -145,19 +145,12 @@ final class CellWriter {
                 + "</div>\n";
     }
 
-    private String pre(String kind, String text) {
+    private String lines(String kind, String text) {
         String cut =
                 text.length() <= LONGEST_TEXT
                         ? text
                         : text.substring(0, LONGEST_TEXT) + "\n… cut: the notebook has it all";
-        return medium.wide(
-                        "<pre class=\""
-                                + kind
-                                + "\">"
-                                + Markup.text(cut.stripTrailing())
-                                + "</pre>",
-                        "Output")
-                + "\n";
+        return medium.lines(kind, cut.stripTrailing()) + "\n";
     }
 
     private List<Entry> entries(JsonNode shown) {

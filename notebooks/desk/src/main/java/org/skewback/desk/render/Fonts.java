@@ -29,6 +29,13 @@ enum Fonts {
     /** Mathematics. */
     MATHS("StixTwoMath-subset.ttf", "STIX Two Math", 400, false);
 
+    /** The tables that the OpenType specification requires; the others speak of lost glyphs. */
+    private static final List<String> KEPT =
+            List.of("cmap", "glyf", "head", "hhea", "hmtx", "loca", "maxp", "name", "OS/2", "post");
+
+    /** Last character of the plane beyond which the subsetting library does not go. */
+    static final int LAST = 0xFFFF;
+
     private final String file;
     private final String family;
     private final int weight;
@@ -110,12 +117,30 @@ enum Fonts {
                 + ")}\n";
     }
 
+    /**
+     * Gives the font with every character but without ligatures, whose glyphs a PDF could not name.
+     */
+    byte[] plain() {
+        Set<Integer> all = new TreeSet<>();
+        try (TrueTypeFont font = open()) {
+            CmapLookup glyphs = font.getUnicodeCmapLookup();
+            for (int c = 0x20; c <= LAST; c++) {
+                if (glyphs.getGlyphId(c) != 0) {
+                    all.add(c);
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("the font " + file + " cannot be read", e);
+        }
+        return cut(all);
+    }
+
     private byte[] cut(Set<Integer> used) {
         try (TrueTypeFont font = open()) {
             CmapLookup glyphs = font.getUnicodeCmapLookup();
-            TTFSubsetter subset = new TTFSubsetter(font);
+            TTFSubsetter subset = new TTFSubsetter(font, KEPT);
             for (int c : used) {
-                if (glyphs.getGlyphId(c) != 0) {
+                if (c <= LAST && glyphs.getGlyphId(c) != 0) {
                     subset.add(c);
                 }
             }

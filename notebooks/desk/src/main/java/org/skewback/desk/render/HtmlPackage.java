@@ -47,10 +47,8 @@ public final class HtmlPackage implements PackageRenderer {
         PackageInfo info = whole.info();
         Registers registers = new Registers(whole, HtmlPackage::fromIndex);
         Tally tally = registers.tally();
-        StringBuilder main = new StringBuilder("<div class=\"cover\"><p class=\"number\">");
-        main.append(Markup.text(info.number()))
-                .append("</p><h1>")
-                .append(Markup.text(info.title()))
+        StringBuilder main = new StringBuilder("<div class=\"cover\"><h1>");
+        main.append(Markup.text(info.title()))
                 .append("</h1>")
                 .append("<p class=\"summary\">")
                 .append(Markup.text(info.summary()))

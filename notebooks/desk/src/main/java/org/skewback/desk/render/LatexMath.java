@@ -174,11 +174,11 @@ final class LatexMath {
         } else if (Character.isLetter(point)) {
             return "<mi>" + Markup.text(written) + "</mi>";
         }
-        return c == '|' ? upright("|") : "<mo>" + Markup.text(written) + "</mo>";
+        return "()[]|/".indexOf(c) < 0 ? "<mo>" + Markup.text(written) + "</mo>" : unstretched(c);
     }
 
-    /** Bars and slashes keep the height of their line. */
-    private static String upright(String sign) {
+    /** Without {@code \\left} a bracket keeps the height of its line, as in LaTeX. */
+    private static String unstretched(char sign) {
         return "<mo stretchy=\"false\">" + sign + "</mo>";
     }
 
@@ -264,6 +264,9 @@ final class LatexMath {
     }
 
     private static String fence(String sign) {
+        if (sign.equals("(") || sign.equals(")")) {
+            return "<mo>" + sign + "</mo>";
+        }
         return sign.isEmpty() ? "" : "<mo fence=\"true\" stretchy=\"true\">" + sign + "</mo>";
     }
 

@@ -18,11 +18,17 @@ interface Medium {
     /** Sets a picture that stands as {@code data:} in the page. */
     String picture(String mediaType, String base64, String alternative);
 
+    /** Says a result in words and figures where the equation alone is no text; else empty. */
+    String result(Quantity quantity);
+
     /** Tells where a number comes from, where the medium can unfold it; else empty. */
     String origin(Quantity quantity);
 
     /** Shows the source of a cell beside its outputs; empty where it stands elsewhere. */
     String code(String source);
+
+    /** Sets text as it stands, such as the output of a program. */
+    String lines(String kind, String text);
 
     /** Gives the address of a document, or of a block in it, or null where it cannot be reached. */
     @Nullable String address(String slug, @Nullable String block);

@@ -14,7 +14,8 @@ final class PageMedium implements Medium {
 
     @Override
     public String equation(String mathml, boolean display) {
-        return mathml;
+        String flat = FlatBrackets.in(mathml);
+        return display ? "<span class=\"wide\">" + flat + "</span>" : flat;
     }
 
     @Override
@@ -26,6 +27,11 @@ final class PageMedium implements Medium {
                 + ";base64,"
                 + base64
                 + "\"/>";
+    }
+
+    @Override
+    public String result(Quantity quantity) {
+        return "";
     }
 
     @Override
@@ -43,6 +49,11 @@ final class PageMedium implements Medium {
         return "<details class=\"code\"><summary>the cell that gave this</summary>"
                 + wide("<pre><code>" + Markup.text(source) + "</code></pre>", "Code")
                 + "</details>";
+    }
+
+    @Override
+    public String lines(String kind, String text) {
+        return wide("<pre class=\"" + kind + "\">" + Markup.text(text) + "</pre>", "Output");
     }
 
     @Override

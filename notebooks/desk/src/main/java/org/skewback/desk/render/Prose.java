@@ -40,12 +40,18 @@ final class Prose {
     private static final Pattern NOTEBOOK = Pattern.compile("(?:[^:?#]*/)?([^/:?#]+)\\.ipynb");
     private static final Pattern WEB = Pattern.compile("(?i)(?:https?://|mailto:).+");
 
+    private static final int DEEPEST = 40;
+
     private final Medium medium;
     private final Parser parser;
 
     Prose(Medium medium) {
         this.medium = medium;
-        this.parser = Parser.builder().extensions(List.of(TablesExtension.create())).build();
+        this.parser =
+                Parser.builder()
+                        .extensions(List.of(TablesExtension.create()))
+                        .maxOpenBlockParsers(DEEPEST)
+                        .build();
     }
 
     /**

@@ -83,11 +83,12 @@ final class Registers {
                 new StringBuilder(
                         "<table class=\"register\"><thead><tr><th scope=\"col\">Sheet</th>"
                                 + "<th scope=\"col\">Check</th>"
+                                + "<th scope=\"col\">Verdict</th>"
+                                + "<th scope=\"col\" class=\"number\">Utilisation</th>"
                                 + "<th scope=\"col\" class=\"number\">Demand</th>"
                                 + "<th scope=\"col\"><span class=\"unseen\">must be</span></th>"
                                 + "<th scope=\"col\" class=\"number\">Capacity</th>"
-                                + "<th scope=\"col\" class=\"number\">Utilisation</th>"
-                                + "<th scope=\"col\">Verdict</th></tr></thead><tbody>");
+                                + "</tr></thead><tbody>");
         for (ReadDocument document : whole.documents()) {
             for (Entry entry : document.checks()) {
                 if (entry.block() instanceof Block.Checked checked) {
@@ -104,16 +105,16 @@ final class Registers {
                 .append(link(document, null, sheetName(document)))
                 .append("</td><td>")
                 .append(link(document, entry.id(), Markup.text(check.title())))
+                .append("</td><td>")
+                .append(BlockWriter.verdict(entry.verdict()))
+                .append("</td><td class=\"number\">")
+                .append(utilisation == null ? "–" : Numerals.fixed(utilisation.si(), 2))
                 .append("</td><td class=\"number\">")
                 .append(Markup.text(Numerals.withUnit(check.demand())))
                 .append("</td><td class=\"relation\">")
                 .append(Markup.text(check.relation().sign()))
                 .append("</td><td class=\"number\">")
                 .append(Markup.text(Numerals.withUnit(check.capacity())))
-                .append("</td><td class=\"number\">")
-                .append(utilisation == null ? "–" : Numerals.fixed(utilisation.si(), 2))
-                .append("</td><td>")
-                .append(BlockWriter.verdict(entry.verdict()))
                 .append("</td></tr>");
     }
 

@@ -240,7 +240,7 @@ final class SamplePackage {
                 sheet.given("q", 3, "kN/m²", MARKED, Source.book(SCRIPT, "page \"3\" <i>]]></i>"));
         Quantity twice = sheet.step("q_2", given.times(2), "kN/m²", SCRIPT + "\u0000");
         sheet.check(SCRIPT, twice).atMost(given);
-        sheet.caution(MARKED + "\n\n" + SCRIPT);
+        sheet.caution(MARKED + "\n\n" + SCRIPT + " \uD83D\uDE00 漢字 \u0301");
         cells.add(code("h1", "// " + SCRIPT, sheet.latest()));
         cells.add(
                 shown(

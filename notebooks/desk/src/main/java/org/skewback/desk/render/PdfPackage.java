@@ -1,0 +1,144 @@
+package org.skewback.desk.render;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.Normalizer;
+import java.time.ZoneOffset;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.zip.CRC32;
+import javax.xml.transform.TransformerException;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.xmpbox.XMPMetadata;
+import org.apache.xmpbox.schema.XMPBasicSchema;
+import org.apache.xmpbox.xml.DomXmpParser;
+import org.apache.xmpbox.xml.XmpParsingException;
+import org.apache.xmpbox.xml.XmpSerializer;
+import org.skewback.desk.issue.PackageInfo;
+import org.skewback.desk.issue.RunPackage;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/**
+ * Writes a package as one PDF for paper, {@code package.pdf}.
+ *
+ * <p>The file is tagged, follows PDF/A-2a and PDF/UA-1, holds its fonts, and is the same to the last
+ * byte whenever the same package is written: its dates are the package's own. Nothing outside the
+ * package is read while it is made.
+ */
+public final class PdfPackage implements PackageRenderer {
+
+    /** Makes a writer; it keeps nothing between packages. */
+    public PdfPackage() {}
+
+    @Override
+    public void render(RunPackage run, Path folder) throws IOException {
+        ReadPackage whole = ReadPackage.of(run);
+        String page = new PrintedBook(whole).page();
+        Document document = Xml.parse(page);
+        if (document == null) {
+            throw new IllegalStateException("the printed page is not well-formed");
+        }
+        nameLinks(document);
+        byte[] bytes = pdf(document, run.info(), page);
+        Files.write(folder.resolve("package.pdf"), bytes);
+    }
+
+    /** ISO 14289-1, 7.18.5: a link says in words where it leads. */
+    private static void nameLinks(Document document) {
+        NodeList links = document.getElementsByTagName("a");
+        for (int i = 0; i < links.getLength(); i++) {
+            Element link = (Element) links.item(i);
+            if (!link.hasAttribute("title")) {
+                link.setAttribute("title", link.getTextContent());
+            }
+        }
+    }
+
+    private static byte[] pdf(Document document, PackageInfo info, String page) throws IOException {
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.withW3cDocument(document, null);
+        builder.usePdfUaAccessibility(true);
+        builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A);
+        builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+        builder.withProducer("Skewback");
+        builder.useReplacementText("\uFFFD");
+        for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
+            builder.useExternalResourceAccessControl(
+                    (address, kind) -> address.startsWith("data:"), when);
+        }
+        for (Fonts font :
+                List.of(Fonts.TEXT, Fonts.HEAVY, Fonts.SLANTED, Fonts.SPARE, Fonts.CODE)) {
+            byte[] bytes = font.plain();
+            builder.useFont(
+                    () -> new ByteArrayInputStream(bytes),
+                    font.family(),
+                    font.weight(),
+                    font.isItalic() ? FontStyle.ITALIC : FontStyle.NORMAL,
+                    true);
+        }
+        try (BatikSVGDrawer drawer =
+                        new BatikSVGDrawer(
+                                BatikSVGDrawer.SvgScriptMode.SECURE,
+                                BatikSVGDrawer.SvgExternalResourceMode.SECURE);
+                PdfBoxRenderer renderer = builder.useSVGDrawer(drawer).buildPdfRenderer()) {
+            renderer.layout();
+            renderer.createPDFWithoutClosing();
+            try (PDDocument pdf = renderer.getPdfDocument()) {
+                fixIdentity(pdf, info, page);
+                ByteArrayOutputStream out = new ByteArrayOutputStream();
+                pdf.save(out);
+                return out.toByteArray();
+            }
+        }
+    }
+
+    /** The engine stamps the clock and a random number; the package's own date and text stand in. */
+    private static void fixIdentity(PDDocument pdf, PackageInfo info, String page)
+            throws IOException {
+        Calendar date = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
+        date.setTimeInMillis(info.date().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
+        PDDocumentInformation about = pdf.getDocumentInformation();
+        about.setCreationDate(date);
+        about.setModificationDate(date);
+        CRC32 sum = new CRC32();
+        sum.update(page.getBytes(StandardCharsets.UTF_8));
+        pdf.setDocumentId(sum.getValue());
+        PDMetadata metadata = pdf.getDocumentCatalog().getMetadata();
+        try {
+            XMPMetadata xmp = new DomXmpParser().parse(metadata.toByteArray());
+            XMPBasicSchema basic = xmp.getXMPBasicSchema();
+            if (basic == null) {
+                basic = xmp.createAndAddXMPBasicSchema();
+            }
+            basic.setCreateDate(date);
+            basic.setModifyDate(date);
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            new XmpSerializer().serialize(xmp, out, true);
+            metadata.importXMPMetadata(out.toByteArray());
+        } catch (XmpParsingException | TransformerException e) {
+            throw new IOException("the description in the PDF cannot be rewritten", e);
+        }
+    }
+
+    static String normal(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC);
+    }
+}

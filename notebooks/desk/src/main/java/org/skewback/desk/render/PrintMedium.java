@@ -1,0 +1,213 @@
+package org.skewback.desk.render;
+
+import java.awt.geom.PathIterator;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.Quantity;
+
+/** Paper: equations as outlines with words that stand for them, code at the end of its document. */
+final class PrintMedium implements Medium {
+
+    /** Size of the mathematics, in points, beside text of 10 points. */
+    private static final double SIZE = 10.8;
+
+    /** Width left for an equation on the page, in points. */
+    private static final double WIDEST = 440;
+
+    private static final int COLUMNS = 96;
+
+    /** Up to so many lines are kept on one page. */
+    private static final int SHORT = 20;
+
+    private static final int UNITS = 1000;
+
+    private final ReadPackage whole;
+    private final Typesetter typesetter = new Typesetter(new MathGlyphs());
+    private final Map<String, String> set = new HashMap<>();
+    private final List<String> cells = new ArrayList<>();
+
+    PrintMedium(ReadPackage whole) {
+        this.whole = whole;
+    }
+
+    /** Gives the sources of the cells since the last time, in order. */
+    List<String> takeCells() {
+        List<String> taken = List.copyOf(cells);
+        cells.clear();
+        return taken;
+    }
+
+    @Override
+    public String equation(String mathml, boolean display) {
+        return set.computeIfAbsent(mathml, formula -> picture(formula, display));
+    }
+
+    private String picture(String mathml, boolean display) {
+        String words = MathWords.of(mathml);
+        Box box = typesetter.set(mathml, WIDEST / SIZE);
+        if (box == null || box.width() <= 0) {
+            return "<span class=\"formula\">" + Markup.text(words) + "</span>";
+        }
+        double size = Math.min(SIZE, WIDEST / box.width());
+        String style =
+                "width:"
+                        + points(box.width() * size)
+                        + "pt;height:"
+                        + points((box.height() + 2 * MARGIN) * size)
+                        + "pt"
+                        + (display
+                                ? ""
+                                : ";vertical-align:-"
+                                        + points((box.descent() + MARGIN) * size)
+                                        + "pt");
+        String svg = svg(box, size);
+        return "<img class=\"formula\" alt=\""
+                + Markup.attribute(words)
+                + "\" style=\""
+                + style
+                + "\" src=\"data:image/svg+xml;base64,"
+                + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8))
+                + "\"/>";
+    }
+
+    /** White round the outline, in em, so that no edge is cut. */
+    private static final double MARGIN = 0.05;
+
+    private static String svg(Box box, double size) {
+        long top = Math.round((box.ascent() + MARGIN) * UNITS);
+        long height = Math.round((box.height() + 2 * MARGIN) * UNITS);
+        long width = Math.round(box.width() * UNITS);
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\""
+                + points(box.width() * size)
+                + "pt\" height=\""
+                + points((box.height() + 2 * MARGIN) * size)
+                + "pt\" viewBox=\"0 "
+                + -top
+                + " "
+                + width
+                + " "
+                + height
+                + "\"><path fill=\"#1b2126\" d=\""
+                + path(box)
+                + "\"/></svg>";
+    }
+
+    private static String path(Box box) {
+        StringBuilder path = new StringBuilder();
+        double[] c = new double[6];
+        for (PathIterator at = box.outline().getPathIterator(null); !at.isDone(); at.next()) {
+            switch (at.currentSegment(c)) {
+                case PathIterator.SEG_MOVETO -> append(path.append('M'), c, 2);
+                case PathIterator.SEG_LINETO -> append(path.append('L'), c, 2);
+                case PathIterator.SEG_QUADTO -> append(path.append('Q'), c, 4);
+                case PathIterator.SEG_CUBICTO -> append(path.append('C'), c, 6);
+                default -> path.append('Z');
+            }
+        }
+        return path.toString();
+    }
+
+    /** The page counts y downwards. */
+    private static void append(StringBuilder path, double[] c, int count) {
+        for (int i = 0; i < count; i++) {
+            double value = i % 2 == 0 ? c[i] : -c[i];
+            path.append(i == 0 ? "" : " ").append(Math.round(value * UNITS));
+        }
+    }
+
+    private static String points(double value) {
+        return String.valueOf(Math.round(value * 100) / 100.0);
+    }
+
+    @Override
+    public String picture(String mediaType, String base64, String alternative) {
+        String said = alternative.isBlank() ? "picture without a description" : alternative;
+        String shown = base64;
+        if (mediaType.equals("image/svg+xml")) {
+            String svg = new String(Base64.getDecoder().decode(base64), StandardCharsets.UTF_8);
+            String drawn = PrintedSvg.of(svg);
+            if (drawn == null) {
+                return "<p class=\"formula\">[" + Markup.text(said) + "]</p>";
+            }
+            shown = Base64.getEncoder().encodeToString(drawn.getBytes(StandardCharsets.UTF_8));
+        }
+        return "<img class=\"picture\" alt=\""
+                + Markup.attribute(said)
+                + "\" src=\"data:"
+                + mediaType
+                + ";base64,"
+                + shown
+                + "\"/>";
+    }
+
+    @Override
+    public String result(Quantity quantity) {
+        return ": <span class=\"result\">" + BlockWriter.value(quantity) + "</span>";
+    }
+
+    @Override
+    public String origin(Quantity quantity) {
+        return "";
+    }
+
+    @Override
+    public String code(String source) {
+        cells.add(source);
+        return "";
+    }
+
+    @Override
+    public String lines(String kind, String text) {
+        boolean isShort = text.lines().count() <= SHORT;
+        String kinds = kind + " lines" + (isShort ? " short" : "");
+        return "<div class=\"" + kinds + "\">" + broken(text) + "</div>";
+    }
+
+    /** Breaks lines by count, since no browser is there to scroll them. */
+    private static String broken(String text) {
+        StringBuilder markup = new StringBuilder();
+        for (String line : text.split("\n", -1)) {
+            String rest = line.replace("\t", "    ");
+            do {
+                int count = Math.min(COLUMNS, rest.length());
+                if (count < rest.length() && Character.isHighSurrogate(rest.charAt(count - 1))) {
+                    count--;
+                }
+                String part = rest.substring(0, count);
+                rest = rest.substring(count);
+                markup.append("<div>")
+                        .append(part.isEmpty() ? "\u00A0" : Markup.text(part))
+                        .append("</div>");
+            } while (!rest.isEmpty());
+        }
+        return markup.toString();
+    }
+
+    @Override
+    public @Nullable String address(String slug, @Nullable String block) {
+        if (!whole.has(slug)) {
+            return null;
+        }
+        return "#" + (block == null ? anchor(slug) : identifier(slug, block));
+    }
+
+    /** The identifier of a document's heading. */
+    static String anchor(String slug) {
+        return "document-" + Markup.identifier(slug);
+    }
+
+    @Override
+    public String identifier(String slug, String block) {
+        return "block-" + Markup.identifier(slug) + "-" + Markup.identifier(block);
+    }
+
+    @Override
+    public String wide(String markup, String label) {
+        return markup;
+    }
+}

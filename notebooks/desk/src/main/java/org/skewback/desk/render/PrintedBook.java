@@ -1,0 +1,205 @@
+package org.skewback.desk.render;
+
+import java.util.Base64;
+import java.util.List;
+import org.skewback.desk.issue.PackageInfo;
+
+/** The one page from which the PDF is made: cover, contents, register, documents, lists. */
+final class PrintedBook {
+
+    private final ReadPackage whole;
+    private final PackageInfo info;
+    private final PrintMedium medium;
+    private final Registers registers;
+
+    PrintedBook(ReadPackage whole) {
+        this.whole = whole;
+        this.info = whole.info();
+        this.medium = new PrintMedium(whole);
+        this.registers = new Registers(whole, medium::address);
+    }
+
+    /** Writes the page as XML. */
+    String page() {
+        StringBuilder body = new StringBuilder();
+        body.append(cover()).append(contents());
+        part(body, "checks", "Register of checks", registers.checks());
+        for (ReadDocument document : whole.documents()) {
+            body.append(document(document));
+        }
+        part(body, "bare", "Numbers without a source", registers.withoutSource());
+        flowing(body, "sources", "Sources cited", registers.sources());
+        flowing(body, "software", "Software and environment", registers.environment());
+        String page =
+                "<html lang=\"en\"><head><title>"
+                        + Markup.text(info.title())
+                        + "</title><meta name=\"subject\" content=\""
+                        + Markup.attribute(info.summary())
+                        + "\"/>"
+                        + bookmarks()
+                        + "<style>"
+                        + HtmlPackage.resource("print.css")
+                        + running()
+                        + "</style></head><body>"
+                        + body
+                        + "</body></html>";
+        return new Coverage().printable(PdfPackage.normal(page));
+    }
+
+    private String bookmarks() {
+        StringBuilder markup = new StringBuilder("<bookmarks>");
+        bookmark(markup, "Contents", "contents");
+        bookmark(markup, "Register of checks", "checks");
+        for (ReadDocument document : whole.documents()) {
+            bookmark(markup, document.heading(), PrintMedium.anchor(document.slug()));
+        }
+        bookmark(markup, "Numbers without a source", "bare");
+        bookmark(markup, "Sources cited", "sources");
+        bookmark(markup, "Software and environment", "software");
+        return markup.append("</bookmarks>").toString();
+    }
+
+    private static void bookmark(StringBuilder markup, String name, String id) {
+        markup.append("<bookmark name=\"")
+                .append(Markup.attribute(name))
+                .append("\" href=\"#")
+                .append(id)
+                .append("\"/>");
+    }
+
+    private String running() {
+        String identity = info.number() + " · revision " + info.revision() + " · " + info.status();
+        return "@page{size:A4;margin:24mm 20mm 22mm 22mm;"
+                + marginBox(
+                        "top-left", "vertical-align:bottom;padding-bottom:5mm", quoted(identity))
+                + marginBox(
+                        "top-right",
+                        "vertical-align:bottom;padding-bottom:5mm;text-align:right",
+                        quoted(info.title()))
+                + marginBox(
+                        "bottom-left",
+                        "vertical-align:top;padding-top:4mm",
+                        quoted(info.date().toString()))
+                + marginBox(
+                        "bottom-right",
+                        "vertical-align:top;padding-top:4mm;text-align:right",
+                        "\"page \" counter(page) \" of \" counter(pages)")
+                + "}@font-face{font-family:\"Source Sans 3\";src:url(data:font/ttf;base64,"
+                + Base64.getEncoder().encodeToString(Fonts.TEXT.plain())
+                + ");-fs-pdf-font-embed:embed;-fs-font-subset:subset}";
+    }
+
+    private static String marginBox(String where, String place, String content) {
+        return "@"
+                + where
+                + "{font-family:\"Source Sans 3\",\"DejaVu Sans\";font-size:8pt;color:#4a545c;"
+                + place
+                + ";content:"
+                + content
+                + "}";
+    }
+
+    /** A string of the style sheet: whatever is not a letter or a digit is written by its number. */
+    private static String quoted(String text) {
+        StringBuilder css = new StringBuilder("\"");
+        text.codePoints()
+                .forEach(
+                        c -> {
+                            if (c < 0x20) {
+                                css.append(' ');
+                            } else if (Character.isLetterOrDigit(c) || c == ' ') {
+                                css.appendCodePoint(c);
+                            } else {
+                                css.append('\\').append(Integer.toHexString(c)).append(' ');
+                            }
+                        });
+        return css.append('"').toString();
+    }
+
+    private String cover() {
+        Tally tally = registers.tally();
+        return "<div class=\"cover\"><h1>"
+                + Markup.text(info.title())
+                + "</h1><p class=\"summary\">"
+                + Markup.text(info.summary())
+                + "</p>"
+                + Registers.title(info)
+                + "<p><b>Checks.</b> "
+                + (tally.all() == 0 ? "None." : tally.inWords())
+                + "</p><h2>Before using any number</h2>"
+                + Registers.deference()
+                + Registers.cautions(info)
+                + "</div>\n";
+    }
+
+    private String contents() {
+        StringBuilder markup =
+                new StringBuilder("<div class=\"part\" id=\"contents\"><h1>Contents</h1>");
+        markup.append("<table class=\"contents\"><tbody>");
+        line(markup, "Register of checks", "checks");
+        for (ReadDocument document : whole.documents()) {
+            line(markup, document.heading(), PrintMedium.anchor(document.slug()));
+        }
+        line(markup, "Numbers without a source", "bare");
+        line(markup, "Sources cited", "sources");
+        line(markup, "Software and environment", "software");
+        return markup.append("</tbody></table></div>\n").toString();
+    }
+
+    private static void line(StringBuilder markup, String name, String id) {
+        String words = Markup.text(name);
+        markup.append("<tr><td><a href=\"#")
+                .append(id)
+                .append("\" title=\"")
+                .append(words)
+                .append("\">")
+                .append(words)
+                .append("</a></td><td class=\"page\"><a class=\"page\" href=\"#")
+                .append(id)
+                .append("\" title=\"page of ")
+                .append(words)
+                .append("\"></a></td></tr>");
+    }
+
+    private static void part(StringBuilder body, String id, String title, String content) {
+        headed(body, "part", id, title, content);
+    }
+
+    /** Goes on where the part before it ended, on the same page. */
+    private static void flowing(StringBuilder body, String id, String title, String content) {
+        headed(body, "part flowing", id, title, content);
+    }
+
+    private static void headed(
+            StringBuilder body, String kind, String id, String title, String content) {
+        body.append("<div class=\"")
+                .append(kind)
+                .append("\" id=\"")
+                .append(id)
+                .append("\"><h1>")
+                .append(title)
+                .append("</h1>")
+                .append(content)
+                .append("</div>\n");
+    }
+
+    private String document(ReadDocument document) {
+        String cells = new CellWriter(medium, whole, document).all();
+        Tally tally = Tally.of(document.checks());
+        StringBuilder markup = new StringBuilder("<div class=\"part\" id=\"");
+        markup.append(PrintMedium.anchor(document.slug()))
+                .append("\"><h1>")
+                .append(Markup.text(document.heading()))
+                .append("</h1>");
+        if (tally.all() > 0) {
+            markup.append("<p class=\"tally\">").append(tally.inWords()).append("</p>");
+        }
+        markup.append(cells);
+        List<String> sources = medium.takeCells();
+        if (!sources.isEmpty()) {
+            markup.append("<h2>The cells that gave this</h2>");
+            sources.forEach(source -> markup.append(medium.lines("code", source)));
+        }
+        return markup.append("</div>\n").toString();
+    }
+}
