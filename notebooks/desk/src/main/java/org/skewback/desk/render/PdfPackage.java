@@ -5,6 +5,7 @@ import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.Diagnostic;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
@@ -15,11 +16,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
+import java.util.logging.Level;
 import java.util.zip.CRC32;
 import javax.xml.transform.TransformerException;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -45,8 +48,15 @@ import org.w3c.dom.NodeList;
  */
 public final class PdfPackage implements PackageRenderer {
 
-    /** Makes a writer; it keeps nothing between packages. */
-    public PdfPackage() {}
+    /**
+     * Makes a writer; it keeps nothing between packages.
+     *
+     * <p>On Linux, sets the system property {@code sun.awt.fontconfig} where nobody has set it, so
+     * that print does not depend on the machine's fonts.
+     */
+    public PdfPackage() {
+        PrintEngine.prepare();
+    }
 
     @Override
     public void render(RunPackage run, Path folder) throws IOException {
@@ -74,6 +84,8 @@ public final class PdfPackage implements PackageRenderer {
 
     private static byte[] pdf(Document document, PackageInfo info, String page) throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
+        List<String> trouble = new ArrayList<>();
+        builder.withDiagnosticConsumer(told -> note(told, trouble));
         builder.withW3cDocument(document, null);
         builder.usePdfUaAccessibility(true);
         builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A);
@@ -101,12 +113,22 @@ public final class PdfPackage implements PackageRenderer {
                 PdfBoxRenderer renderer = builder.useSVGDrawer(drawer).buildPdfRenderer()) {
             renderer.layout();
             renderer.createPDFWithoutClosing();
+            if (!trouble.isEmpty()) {
+                throw new IOException("the PDF cannot be made: " + String.join("; ", trouble));
+            }
             try (PDDocument pdf = renderer.getPdfDocument()) {
                 fixIdentity(pdf, info, page);
                 ByteArrayOutputStream out = new ByteArrayOutputStream();
                 pdf.save(out);
                 return out.toByteArray();
             }
+        }
+    }
+
+    /** What the engine only warns of would be missing from the page without a word. */
+    private static void note(Diagnostic told, List<String> trouble) {
+        if (told.getLevel().intValue() >= Level.WARNING.intValue()) {
+            trouble.add(told.getFormattedMessage());
         }
     }
 

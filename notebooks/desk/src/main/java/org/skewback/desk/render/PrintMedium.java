@@ -127,15 +127,13 @@ final class PrintMedium implements Medium {
     @Override
     public String picture(String mediaType, String base64, String alternative) {
         String said = alternative.isBlank() ? "picture without a description" : alternative;
-        String shown = base64;
-        if (mediaType.equals("image/svg+xml")) {
-            String svg = new String(Base64.getDecoder().decode(base64), StandardCharsets.UTF_8);
-            String drawn = PrintedSvg.of(svg);
-            if (drawn == null) {
-                return "<p class=\"formula\">[" + Markup.text(said) + "]</p>";
-            }
-            shown = Base64.getEncoder().encodeToString(drawn.getBytes(StandardCharsets.UTF_8));
+        byte[] bytes = PrintedPicture.of(mediaType, base64);
+        if (bytes.length == 0) {
+            return "<span class=\"formula\">[picture that cannot be printed: "
+                    + Markup.text(said)
+                    + "]</span>";
         }
+        String shown = Base64.getEncoder().encodeToString(bytes);
         return "<img class=\"picture\" alt=\""
                 + Markup.attribute(said)
                 + "\" src=\"data:"

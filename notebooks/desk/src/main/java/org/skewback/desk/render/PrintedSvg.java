@@ -1,5 +1,7 @@
 package org.skewback.desk.render;
 
+import java.io.IOException;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +14,11 @@ import javax.xml.transform.TransformerException;
 import javax.xml.transform.TransformerFactory;
 import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
+import org.apache.batik.anim.dom.SAXSVGDocumentFactory;
+import org.apache.batik.bridge.BridgeContext;
+import org.apache.batik.bridge.BridgeException;
+import org.apache.batik.bridge.GVTBuilder;
+import org.apache.batik.bridge.UserAgentAdapter;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Document;
@@ -51,7 +58,24 @@ final class PrintedSvg {
             return null;
         }
         clean(root);
-        return written(document);
+        String written = written(document);
+        return canBeDrawn(written) ? written : null;
+    }
+
+    /** The engine leaves out a drawing that it cannot draw, so each is tried beforehand. */
+    private static boolean canBeDrawn(String svg) {
+        BridgeContext context = new BridgeContext(new UserAgentAdapter());
+        try {
+            Document drawing =
+                    new SAXSVGDocumentFactory(null)
+                            .createDocument("about:blank", new StringReader(svg));
+            context.setDynamicState(BridgeContext.STATIC);
+            return new GVTBuilder().build(context, drawing) != null;
+        } catch (BridgeException | IOException e) {
+            return false;
+        } finally {
+            context.dispose();
+        }
     }
 
     private static void clean(Element element) {

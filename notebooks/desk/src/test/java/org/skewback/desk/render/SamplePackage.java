@@ -259,6 +259,33 @@ final class SamplePackage {
                                 "<img alt=\"&quot; onerror=&quot;x\" src=\"data:image/png;base64,"
                                         + PIXEL
                                         + "\">")));
+        cells.add(shown("p1", picture("image/png", "bm90IGEgcGljdHVyZQ==")));
+        cells.add(
+                shown(
+                        "p2",
+                        picture(
+                                "image/svg+xml",
+                                base64(
+                                        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9"
+                                                + " 9\"><path d=\"M0 0 L zz\"/></svg>"))));
+        cells.add(
+                shown(
+                        "p3",
+                        picture(
+                                "image/svg+xml",
+                                base64(
+                                        "<svg xmlns=\"http://www.w3.org/2000/svg\""
+                                                + " width=\"1000000000\""
+                                                + " height=\"-5\"><text>a</text></svg>"))));
+        cells.add(shown("p4", picture("image/svg+xml", base64("<svg><not closed"))));
+        cells.add(
+                shown(
+                        "p5",
+                        picture(
+                                "image/svg+xml",
+                                base64(
+                                        "<!DOCTYPE svg [<!ENTITY a \"b\">]><svg"
+                                            + " xmlns=\"http://www.w3.org/2000/svg\"><text>&a;</text></svg>"))));
         cells.add(shown("h4", Map.of("text/plain", LONG + SCRIPT)));
         cells.add(shown("h5", Map.of("text/latex", "$$\\frac{a}{b$$", "text/plain", "a/b")));
         cells.add(shown("h6", Map.of("text/markdown", "**strong** " + SCRIPT)));
@@ -312,6 +339,16 @@ final class SamplePackage {
         Map<String, JsonNode> data = new LinkedHashMap<>();
         texts.forEach((type, text) -> data.put(type, JsonNodeFactory.instance.textNode(text)));
         return cell(id, "show()", data);
+    }
+
+    private static Map<String, String> picture(String type, String base64) {
+        String tag = "<img alt=\"broken\" src=\"data:" + type + ";base64," + base64 + "\">";
+        return Map.of("text/html", tag);
+    }
+
+    private static String base64(String text) {
+        return java.util.Base64.getEncoder()
+                .encodeToString(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
     }
 
     private static Cell cell(String id, String source, Map<String, JsonNode> data) {
