@@ -74,7 +74,7 @@ final class ForeignHtml {
 
     /** Takes markup apart and keeps what is harmless and well-formed, else shows it as text. */
     static String harmless(String html) {
-        String kept = POLICY.sanitize(html);
+        String kept = Markup.allowed(POLICY.sanitize(html));
         boolean wellFormed = Xml.parse("<div>" + kept + "</div>") != null;
         return wellFormed ? kept : "<pre>" + Markup.text(html) + "</pre>";
     }

@@ -227,7 +227,7 @@ public final class HtmlPackage implements PackageRenderer {
                         + "</span></p>"
                         + nav
                         + "</header>\n<main id=\"main\">\n"
-                        + main
+                        + Markup.allowed(main)
                         + "</main>\n<footer>"
                         + closing
                         + "<p>"

@@ -53,9 +53,7 @@ final class LatexMath {
     }
 
     private String row(Set<String> ends) {
-        if (++depth > DEEPEST) {
-            throw new BeyondSubset();
-        }
+        enter();
         List<String> parts = new ArrayList<>();
         while (true) {
             skipBlanks();
@@ -72,6 +70,12 @@ final class LatexMath {
         }
         depth--;
         return "<mrow>" + String.join("", parts) + "</mrow>";
+    }
+
+    private void enter() {
+        if (++depth > DEEPEST) {
+            throw new BeyondSubset();
+        }
     }
 
     private String scripted() {
@@ -156,7 +160,10 @@ final class LatexMath {
         if (c == '{') {
             return group();
         } else if (c == '\\') {
-            return command();
+            enter();
+            String set = command();
+            depth--;
+            return set;
         } else if (Character.isDigit(c)) {
             return number();
         } else if (c == '}' || c == '&' || c == '#' || c == '%' || c == '$' || c == '^') {

@@ -30,6 +30,13 @@ final class Markup {
         return escaped.toString();
     }
 
+    /** Puts U+FFFD in place of what XML cannot hold and leaves all else as it is. */
+    static String allowed(String written) {
+        StringBuilder allowed = new StringBuilder(written.length());
+        written.codePoints().forEach(c -> allowed.appendCodePoint(isAllowed(c) ? c : REPLACEMENT));
+        return allowed.toString();
+    }
+
     /** Escapes text to stand between the double quotes of an attribute. */
     static String attribute(String written) {
         return text(written).replace("\n", "&#10;").replace("\t", "&#9;");

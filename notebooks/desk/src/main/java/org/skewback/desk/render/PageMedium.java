@@ -46,7 +46,7 @@ final class PageMedium implements Medium {
 
     @Override
     public String code(String source) {
-        return "<details class=\"code\"><summary>the cell that gave this</summary>"
+        return "<details class=\"code\"><summary>code that ran here</summary>"
                 + wide("<pre><code>" + Markup.text(source) + "</code></pre>", "Code")
                 + "</details>";
     }

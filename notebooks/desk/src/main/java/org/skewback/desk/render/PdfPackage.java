@@ -67,7 +67,13 @@ public final class PdfPackage implements PackageRenderer {
             throw new IllegalStateException("the printed page is not well-formed");
         }
         nameLinks(document);
-        byte[] bytes = pdf(document, run.info(), page);
+        byte[] bytes;
+        try {
+            bytes = pdf(document, run.info(), page);
+        } catch (RuntimeException e) {
+            // The engine has no exception of its own for what it cannot lay out.
+            throw new IOException("the PDF cannot be made: " + e, e);
+        }
         Files.write(folder.resolve("package.pdf"), bytes);
     }
 

@@ -26,8 +26,11 @@ final class PrintMedium implements Medium {
 
     private static final int UNITS = 1000;
 
+    /** White round the outline, in em, so that no edge is cut. */
+    private static final double MARGIN = 0.05;
+
     private final ReadPackage whole;
-    private final Typesetter typesetter = new Typesetter(new MathGlyphs());
+    private final Typesetter typesetter = new Typesetter(new MathGlyphs(), WIDEST / SIZE);
     private final Map<String, String> set = new HashMap<>();
     private final List<String> cells = new ArrayList<>();
 
@@ -49,7 +52,7 @@ final class PrintMedium implements Medium {
 
     private String picture(String mathml, boolean display) {
         String words = MathWords.of(mathml);
-        Box box = typesetter.set(mathml, WIDEST / SIZE);
+        Box box = typesetter.set(mathml);
         if (box == null || box.width() <= 0) {
             return "<span class=\"formula\">" + Markup.text(words) + "</span>";
         }
@@ -74,9 +77,6 @@ final class PrintMedium implements Medium {
                 + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8))
                 + "\"/>";
     }
-
-    /** White round the outline, in em, so that no edge is cut. */
-    private static final double MARGIN = 0.05;
 
     private static String svg(Box box, double size) {
         long top = Math.round((box.ascent() + MARGIN) * UNITS);

@@ -43,7 +43,7 @@ final class PrintedBook {
                         + "</style></head><body>"
                         + body
                         + "</body></html>";
-        return new Coverage().printable(PdfPackage.normal(page));
+        return new Coverage().printable(PdfPackage.normal(Markup.allowed(page)));
     }
 
     private String bookmarks() {
@@ -197,7 +197,7 @@ final class PrintedBook {
         markup.append(cells);
         List<String> sources = medium.takeCells();
         if (!sources.isEmpty()) {
-            markup.append("<h2>The cells that gave this</h2>");
+            markup.append("<h2>The code that ran</h2>");
             sources.forEach(source -> markup.append(medium.lines("code", source)));
         }
         return markup.append("</div>\n").toString();

@@ -63,7 +63,7 @@ final class Prose {
      */
     String set(String markdown, @Nullable String title) {
         List<Formula> formulas = new ArrayList<>();
-        String text = MathInProse.takeOut(markdown, OPEN, CLOSE, formulas);
+        String text = MathInProse.takeOut(Markup.allowed(markdown), OPEN, CLOSE, formulas);
         Node document = parser.parse(text);
         Node first = document.getFirstChild();
         if (title != null

@@ -34,6 +34,15 @@ final class Typesetter {
     private static final double ROW_GAP = 0.42;
     private static final double COLUMN_GAP = 0.8;
 
+    /** How far in a line that goes on begins. */
+    private static final double CONTINUED = 2;
+
+    /** An integral leans, so its lower limit stands further left. */
+    private static final double INTEGRAL_LEAN = 0.3;
+
+    /** Share of a line that a fraction may take, since a symbol and an equals sign stand before. */
+    private static final double PART_OF_LINE = 0.85;
+
     /** Spaces in mathematics, in em: thin 3/18, medium 4/18, thick 5/18 (The TeXbook, ch. 18). */
     private static final double THIN = 3.0 / 18;
 
@@ -49,19 +58,26 @@ final class Typesetter {
     private static final double LARGE_INTEGRAL = 1.75;
 
     private final MathGlyphs glyphs;
+    private final double widest;
 
-    Typesetter(MathGlyphs glyphs) {
+    /**
+     * Makes a typesetter.
+     *
+     * @param glyphs the font
+     * @param widest width in em at which a formula breaks before an operator, where it can
+     */
+    Typesetter(MathGlyphs glyphs, double widest) {
         this.glyphs = glyphs;
+        this.widest = widest;
     }
 
     /**
      * Sets a formula.
      *
      * @param mathml a complete {@code <math>} element
-     * @param widest width in em at which a line breaks before an operator, where it can
      * @return the formula, or null where it holds what this cannot set
      */
-    @Nullable Box set(String mathml, double widest) {
+    @Nullable Box set(String mathml) {
         Document document = Xml.parse(mathml);
         if (document == null) {
             return null;
@@ -69,7 +85,7 @@ final class Typesetter {
         Element math = document.getDocumentElement();
         boolean display = math.getAttribute("display").equals("block");
         try {
-            return display ? broken(unwrapped(children(math)), widest) : row(math, 0, false);
+            return display ? broken(unwrapped(children(math))) : row(math, 0, false);
         } catch (MathGlyphs.MissingGlyph | UnknownElement e) {
             return null;
         }
@@ -84,9 +100,9 @@ final class Typesetter {
         return inner;
     }
 
-    private Box broken(List<Element> elements, double widest) {
+    private Box broken(List<Element> elements) {
         if (elements.size() == 1 && elements.get(0).getTagName().equals("mtable")) {
-            return table(elements.get(0), true, widest);
+            return table(elements.get(0), true);
         }
         return lines(flattened(elements), widest);
     }
@@ -107,24 +123,33 @@ final class Typesetter {
         return flat;
     }
 
-    private Box lines(List<Element> elements, double widest) {
+    private Box lines(List<Element> elements, double limit) {
         Box whole = row(elements, 0, true);
-        if (whole.width() <= widest) {
+        if (whole.width() <= limit) {
             return whole;
         }
         List<Box> lines = new ArrayList<>();
         int from = 0;
         while (from < elements.size()) {
-            int to = fitting(elements, from, widest - (from == 0 ? 0 : 2));
-            Box line = row(elements.subList(from, to), 0, true);
-            lines.add(from == 0 ? line : line.indented(2));
+            int to = fitting(elements, from, limit - (from == 0 ? 0 : CONTINUED + MEDIUM));
+            lines.add(
+                    from == 0
+                            ? row(elements.subList(0, to), 0, true)
+                            : resumed(elements, from, to));
             from = to;
         }
         return stacked(lines);
     }
 
+    /** A line that goes on begins with its operator, which is no sign of a number here. */
+    private Box resumed(List<Element> elements, int from, int to) {
+        Box operator = element(elements.get(from), 0, true);
+        Box rest = row(elements.subList(from + 1, to), 0, true);
+        return operator.then(Box.space(MEDIUM)).then(rest).indented(CONTINUED);
+    }
+
     /** Where the line that starts here ends: before the last operator that still fits. */
-    private int fitting(List<Element> elements, int from, double widest) {
+    private int fitting(List<Element> elements, int from, double limit) {
         int best = -1;
         for (int to = from + 1; to <= elements.size(); to++) {
             boolean end = to == elements.size();
@@ -132,7 +157,7 @@ final class Typesetter {
             if (!breakable) {
                 continue;
             }
-            boolean fits = row(elements.subList(from, to), 0, true).width() <= widest;
+            boolean fits = row(elements.subList(from, to), 0, true).width() <= limit;
             if (!fits) {
                 return best > 0 ? best : to;
             }
@@ -269,7 +294,7 @@ final class Typesetter {
                     root(
                             element(inner.get(0), level, display),
                             element(inner.get(1), level + 2, false).scaled(SCRIPT_OF_SCRIPT));
-            case "mtable" -> table(element, display, Double.MAX_VALUE);
+            case "mtable" -> table(element, display);
             default -> throw new UnknownElement();
         };
     }
@@ -333,8 +358,8 @@ final class Typesetter {
         // Inline and inside another fraction, both parts are set smaller, as in text style.
         boolean small = !display && level == 0;
         int within = small ? level + 1 : level;
-        Box above = element(inner.get(0), within, false);
-        Box below = element(inner.get(1), within, false);
+        Box above = part(inner.get(0), within, display);
+        Box below = part(inner.get(1), within, display);
         if (small) {
             above = above.scaled(SCRIPT);
             below = below.scaled(SCRIPT);
@@ -348,6 +373,13 @@ final class Typesetter {
                 bar.over(above.centred(width).raised(Math.max(up, 0.5)))
                         .over(below.centred(width).raised(-Math.max(down, 0.4)));
         return around(set, 0.06, true);
+    }
+
+    /** A numerator or denominator too long for the page is set in lines of its own. */
+    private Box part(Element element, int level, boolean display) {
+        Box box = element(element, level, false);
+        double limit = widest * PART_OF_LINE;
+        return display && box.width() > limit ? lines(flattened(List.of(element)), limit) : box;
     }
 
     private Box scripts(
@@ -377,7 +409,9 @@ final class Typesetter {
             scripts = scripts.over(high.indented(slant(inner.get(0))).raised(up));
         }
         if (low != null) {
-            scripts = scripts.over(low.raised(-down));
+            boolean leans = "∫∬∮".contains(inner.get(0).getTextContent());
+            boolean integral = leans && base.height() > 1;
+            scripts = scripts.over(low.indented(integral ? -INTEGRAL_LEAN : 0).raised(-down));
         }
         boolean large = LARGE.contains(inner.get(0).getTextContent());
         return base.then(scripts).then(Box.space(large && level == 0 ? THIN : 0.04));
@@ -447,7 +481,7 @@ final class Typesetter {
         return lifted.over(whole.indented(room)).withWidth(whole.width() + room + 0.05);
     }
 
-    private Box table(Element table, boolean display, double widest) {
+    private Box table(Element table, boolean display) {
         List<List<Element>> rows = new ArrayList<>();
         int columns = 0;
         for (Element row : children(table)) {

@@ -150,7 +150,7 @@ final class HtmlPackageTest {
                 unfolded.add(origins.item(i).getTextContent());
             }
         }
-        assertEquals(5, unfolded.size());
+        assertEquals(7, unfolded.size());
         assertTrue(unfolded.get(0).contains("drawing OG-201, revision B"), unfolded.get(0));
         assertTrue(unfolded.get(2).contains("permanent load of one rib"), unfolded.get(2));
         assertTrue(page.getDocumentElement().getTextContent().contains("29\u202F008"));

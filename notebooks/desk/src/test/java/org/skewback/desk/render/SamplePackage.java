@@ -159,6 +159,10 @@ final class SamplePackage {
                         "MPa",
                         "mean stress in a chord with a share of local bending, less the relief"
                                 + " from the bracing");
+        sheet.step("x_m", Quantity.sum(columns).over(columns.size()), "m", "mean of the columns");
+        List<Quantity> many =
+                java.util.Collections.nCopies(5, columns).stream().flatMap(List::stream).toList();
+        sheet.step("x_all", Quantity.sum(many).over(many.size()), "m", "mean of them all");
         cells.add(code("c2", "Quantity H = sheet.step(\"H\", …);", sheet.latest()));
         sheet.cellStarts("c3");
         sheet.table(
