@@ -11,12 +11,14 @@ import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
@@ -25,9 +27,12 @@ import java.util.TimeZone;
 import java.util.logging.Level;
 import java.util.zip.CRC32;
 import javax.xml.transform.TransformerException;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 import org.apache.xmpbox.XMPMetadata;
 import org.apache.xmpbox.schema.XMPBasicSchema;
 import org.apache.xmpbox.xml.DomXmpParser;
@@ -124,9 +129,25 @@ public final class PdfPackage implements PackageRenderer {
             }
             try (PDDocument pdf = renderer.getPdfDocument()) {
                 fixIdentity(pdf, info, page);
+                fixColours(pdf);
                 ByteArrayOutputStream out = new ByteArrayOutputStream();
                 pdf.save(out);
                 return out.toByteArray();
+            }
+        }
+    }
+
+    /**
+     * Blanks the name of the platform in the colour profile, bytes 40 to 43 of its header (ICC.1:2010,
+     * 7.2.10; clause from memory), in which editions of Java differ; zero says that there is none.
+     */
+    private static void fixColours(PDDocument pdf) throws IOException {
+        for (PDOutputIntent intent : pdf.getDocumentCatalog().getOutputIntents()) {
+            PDStream stream = new PDStream(intent.getDestOutputIntent());
+            byte[] profile = stream.toByteArray();
+            Arrays.fill(profile, 40, 44, (byte) 0);
+            try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
+                out.write(profile);
             }
         }
     }
