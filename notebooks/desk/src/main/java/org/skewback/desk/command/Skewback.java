@@ -14,7 +14,9 @@ import org.skewback.desk.Problem;
 import org.skewback.desk.jupyter.KernelCommand;
 import org.skewback.desk.jupyter.KernelLauncher;
 import org.skewback.desk.jupyter.KernelProcess;
+import org.skewback.desk.render.HtmlPackage;
 import org.skewback.desk.render.PackageRenderer;
+import org.skewback.desk.render.PdfPackage;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -53,7 +55,7 @@ public final class Skewback implements Runnable {
 
     /** Makes the readable forms of an issue, in the order in which they are made. */
     private static List<PackageRenderer> renderers() {
-        return List.of();
+        return List.of(new HtmlPackage(), new PdfPackage());
     }
 
     private static KernelLauncher kernels(Duration cellTime) {

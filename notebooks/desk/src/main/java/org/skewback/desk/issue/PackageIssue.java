@@ -191,7 +191,7 @@ public final class PackageIssue {
                 renderer.render(run, staging);
             } catch (IOException e) {
                 throw Problem.of("the pages could not be made", e);
-            } catch (UncheckedIOException e) {
+            } catch (UncheckedIOException | IllegalArgumentException e) {
                 throw new Problem("the pages could not be made: " + e.getMessage(), e);
             }
         }

@@ -299,6 +299,19 @@ class PackageIssueTest {
     }
 
     @Test
+    void aRecordThatCannotBeShownStopsTheIssue() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        assertEquals(
+                "the pages could not be made: the record of 01-first is no record",
+                stops(
+                        (run, folder) -> {
+                            throw new IllegalArgumentException(
+                                    "the record of 01-first is no record");
+                        }));
+    }
+
+    @Test
     void aPageThatCannotBeWrittenStopsTheIssue() throws Exception {
         twoSheets();
         issue(PAGES);
