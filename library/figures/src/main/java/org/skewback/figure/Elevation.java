@@ -1,6 +1,7 @@
 package org.skewback.figure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
@@ -430,9 +431,13 @@ public final class Elevation {
         Check.atLeast("loads", px.length, 1);
         Check.sameLength("y of loads", py, "x", px);
         Check.sameLength("loads in kN", values, "x", px);
-        items.add(new Item(LOADS, board -> Annotations.loads(board, px, py, values, 13 * MM)));
-        if (!notes.contains("loads in kN")) {
-            notes.add("loads in kN");
+        // Loads of a model on a table would all round to 0 kN.
+        boolean small = Arrays.stream(values).map(Math::abs).max().orElse(0) < 1;
+        double[] printed = Arrays.stream(values).map(v -> small ? 1000 * v : v).toArray();
+        items.add(new Item(LOADS, board -> Annotations.loads(board, px, py, printed, 13 * MM)));
+        String note = small ? "loads in N" : "loads in kN";
+        if (!notes.contains(note)) {
+            notes.add(note);
         }
         return this;
     }

@@ -201,4 +201,17 @@ class ElevationTest {
                 () -> ChainTurnedOver.of("a", x, new double[] {1, 2, 3, 2, 0}, new double[5]),
                 "depths of the chain at its supports are 1.0 and 0.0");
     }
+
+    @Test
+    void loadsBelowAKilonewtonArePrintedInNewtons() {
+        String svg =
+                ChainTurnedOver.of(
+                                "A chain on a table",
+                                new double[] {0, 1, 2},
+                                new double[] {0, 0.5, 0},
+                                new double[] {0, 0.034, 0})
+                        .svg();
+        assertTrue(svg.contains(">34</text>"), svg);
+        assertTrue(svg.contains("loads in N"), svg);
+    }
 }
