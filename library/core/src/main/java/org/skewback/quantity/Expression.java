@@ -182,6 +182,19 @@ public sealed interface Expression {
     }
 
     /**
+     * A value read off a table.
+     *
+     * @param table symbol of the table
+     * @param argument where it is read
+     */
+    record Tabulated(Symbol table, Expression argument) implements Expression {
+        @Override
+        public Binding binding() {
+            return Binding.ATOM;
+        }
+    }
+
+    /**
      * An absolute value.
      *
      * @param argument between the bars

@@ -13,18 +13,22 @@ import org.jspecify.annotations.Nullable;
  *
  * @param nodes the nodes
  * @param calls the calls of routines, shared by the nodes that are their outputs
+ * @param tables the tables in which nodes were looked up
  */
-public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
+public record FlatGraph(
+        List<FlatNode> nodes, List<FlatCall> calls, List<InterpolationTable> tables) {
 
     /**
      * Keeps copies, so that nobody can change it from outside.
      *
      * @param nodes the nodes
      * @param calls the calls of routines, shared by the nodes that are their outputs
+     * @param tables the tables in which nodes were looked up
      */
     public FlatGraph {
         nodes = List.copyOf(nodes);
         calls = List.copyOf(calls);
+        tables = List.copyOf(tables);
     }
 
     /** Positions of quantities in a graph that was laid flat. */
@@ -63,7 +67,7 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
     }
 
     /**
-     * Lays flat everything that some quantities reach.
+     * Lays flat everything that some quantities reach, with the branches that were not taken.
      *
      * @param roots the quantities
      * @return the flat graph and where each quantity stands in it
@@ -73,8 +77,10 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
         IdentityHashMap<RoutineCall, Integer> callPositions = new IdentityHashMap<>();
         List<FlatNode> nodes = new ArrayList<>();
         List<FlatCall> calls = new ArrayList<>();
-        for (Quantity node : Graph.ordered(roots)) {
-            List<Integer> arguments = positions(node.operands(), positions);
+        Map<InterpolationTable, Integer> tables = new LinkedHashMap<>();
+        Branches branches = Branches.of(roots, node -> true);
+        for (Quantity node : branches.ordered()) {
+            List<Integer> arguments = positions(branches.operands(node), positions);
             int call = -1;
             if (node.detail() instanceof RoutineOutput output) {
                 call =
@@ -86,10 +92,14 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
                                 });
                 arguments = List.of();
             }
+            String detail =
+                    node.detail() instanceof InterpolationTable table
+                            ? "#" + tables.computeIfAbsent(table, fresh -> tables.size())
+                            : detail(node.detail());
             positions.put(node, nodes.size());
-            nodes.add(flat(node, arguments, call));
+            nodes.add(flat(node, arguments, detail, call));
         }
-        return new Positions(new FlatGraph(nodes, calls), positions);
+        return new Positions(new FlatGraph(nodes, calls, List.copyOf(tables.keySet())), positions);
     }
 
     /**
@@ -112,12 +122,12 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
                     restoredCalls.put(node.call(), call);
                 }
             }
-            restored.add(restore(node, arguments, call));
+            restored.add(restore(node, arguments, call, tables));
         }
         return List.copyOf(restored);
     }
 
-    private static FlatNode flat(Quantity node, List<Integer> arguments, int call) {
+    private static FlatNode flat(Quantity node, List<Integer> arguments, String detail, int call) {
         Unit unit = node.chosenUnit();
         return new FlatNode(
                 node.operation().published(),
@@ -128,7 +138,7 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
                 node.symbol(),
                 node.note(),
                 node.source(),
-                detail(node.detail()),
+                detail,
                 call);
     }
 
@@ -193,11 +203,18 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
 
     private static RoutineCall restore(FlatCall call, List<Quantity> restored) {
         return new RoutineCall(
-                call.name(), call.edition(), pick(call.inputs(), restored), call.components());
+                call.name(),
+                call.edition(),
+                pick(call.inputs(), restored),
+                call.components(),
+                null);
     }
 
     private static Quantity restore(
-            FlatNode node, List<Quantity> arguments, @Nullable RoutineCall call) {
+            FlatNode node,
+            List<Quantity> arguments,
+            @Nullable RoutineCall call,
+            List<InterpolationTable> tables) {
         Operation operation = Operation.ofPublished(node.operation());
         String unitText = node.unit();
         Unit unit = unitText == null ? null : Unit.of(unitText);
@@ -210,7 +227,7 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
                 switch (operation) {
                     case VALUE, GIVEN, ROUTINE -> 0;
                     case ADD, SUBTRACT, MULTIPLY, DIVIDE, MIN, MAX -> 2;
-                    case CHOOSE -> 3;
+                    case CHOOSE -> Math.max(3, Math.min(4, arguments.size()));
                     case SUM -> Math.max(1, arguments.size());
                     default -> 1;
                 };
@@ -230,7 +247,7 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
                 operation,
                 arguments.isEmpty() || listed ? null : arguments.get(0),
                 wanted == 2 && !listed ? arguments.get(1) : null,
-                detail(operation, node, arguments, call),
+                detail(operation, node, arguments, call, tables),
                 unit);
     }
 
@@ -238,13 +255,15 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
             Operation operation,
             FlatNode node,
             List<Quantity> arguments,
-            @Nullable RoutineCall call) {
+            @Nullable RoutineCall call,
+            List<InterpolationTable> tables) {
         return switch (operation) {
             case GIVEN, NAMED ->
                     new Label(String.valueOf(node.symbol()), node.note(), node.source(), null);
             case POWER -> Rational.parse(node.detail());
             case SUM -> arguments;
             case CHOOSE -> guard(node.detail(), arguments);
+            case INTERPOLATED -> table(node.detail(), tables);
             case ROUTINE -> output(node.detail(), call);
             default -> null;
         };
@@ -253,12 +272,23 @@ public record FlatGraph(List<FlatNode> nodes, List<FlatCall> calls) {
     private static Guard guard(String detail, List<Quantity> arguments) {
         for (Relation relation : Relation.values()) {
             if (detail.startsWith(relation.sign() + " ")) {
-                return new Guard(
+                return Guard.recorded(
                         new Condition(arguments.get(1), relation, arguments.get(2)),
-                        detail.endsWith(" held"));
+                        detail.endsWith(" held"),
+                        arguments.size() > 3 ? arguments.get(3) : null);
             }
         }
         throw new IllegalArgumentException("\"" + detail + "\" is no outcome of a choice");
+    }
+
+    private static InterpolationTable table(String detail, List<InterpolationTable> tables) {
+        for (int i = 0; i < tables.size(); i++) {
+            if (detail.equals("#" + i)) {
+                return tables.get(i);
+            }
+        }
+        throw new IllegalArgumentException(
+                "\"" + detail + "\" is none of the " + tables.size() + " tables of the record");
     }
 
     private static RoutineOutput output(String detail, @Nullable RoutineCall call) {

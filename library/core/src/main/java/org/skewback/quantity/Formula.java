@@ -13,6 +13,7 @@ import org.skewback.quantity.Expression.Power;
 import org.skewback.quantity.Expression.Product;
 import org.skewback.quantity.Expression.Sum;
 import org.skewback.quantity.Expression.Symbol;
+import org.skewback.quantity.Expression.Tabulated;
 import org.skewback.quantity.Expression.Term;
 import org.skewback.quantity.Expression.Value;
 import org.skewback.quantity.Expression.Words;
@@ -106,6 +107,7 @@ public final class Formula {
             case POWER -> new Power(shown(operands.get(0)), exponent(node));
             case ABS -> new Absolute(shown(operands.get(0)));
             case CHOOSE -> chosen(node);
+            case INTERPOLATED -> tabulated(node);
             case ROUTINE -> numbersPutIn ? value(node) : routine(node);
             default ->
                     new Call(
@@ -191,6 +193,13 @@ public final class Formula {
                         };
         return new Chosen(
                 shown(operands.get(0)), shown(operands.get(1)), sign, shown(operands.get(2)));
+    }
+
+    private Expression tabulated(Quantity node) {
+        if (!(node.detail() instanceof InterpolationTable table)) {
+            throw new IllegalStateException("a value from a table without the table");
+        }
+        return new Tabulated(new Symbol(table.symbol()), shown(node.operands().get(0)));
     }
 
     private static Expression routine(Quantity node) {

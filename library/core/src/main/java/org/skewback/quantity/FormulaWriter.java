@@ -12,6 +12,7 @@ import org.skewback.quantity.Expression.Power;
 import org.skewback.quantity.Expression.Product;
 import org.skewback.quantity.Expression.Sum;
 import org.skewback.quantity.Expression.Symbol;
+import org.skewback.quantity.Expression.Tabulated;
 import org.skewback.quantity.Expression.Term;
 import org.skewback.quantity.Expression.Value;
 import org.skewback.quantity.Expression.Words;
@@ -43,6 +44,8 @@ final class FormulaWriter {
             return notation.negation(within(negation.argument(), Binding.PRODUCT));
         } else if (expression instanceof Call call) {
             return notation.call(call.function(), all(call.arguments()));
+        } else if (expression instanceof Tabulated tabulated) {
+            return notation.tabulated(write(tabulated.table()), write(tabulated.argument()));
         } else if (expression instanceof Absolute absolute) {
             return notation.absolute(write(absolute.argument()));
         } else if (expression instanceof Chosen chosen) {

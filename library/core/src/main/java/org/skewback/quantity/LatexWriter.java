@@ -147,6 +147,11 @@ public final class LatexWriter {
         }
 
         @Override
+        public String tabulated(String table, String argument) {
+            return table + bracketed(argument);
+        }
+
+        @Override
         public String absolute(String argument) {
             return "\\left|" + argument + "\\right|";
         }

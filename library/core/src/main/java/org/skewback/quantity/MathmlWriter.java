@@ -92,6 +92,11 @@ public final class MathmlWriter {
         }
 
         @Override
+        public String tabulated(String table, String argument) {
+            return row(table + "<mo>&#x2061;</mo>" + listed(List.of(argument)));
+        }
+
+        @Override
         public String absolute(String argument) {
             return row("<mo>|</mo>" + argument + "<mo>|</mo>");
         }

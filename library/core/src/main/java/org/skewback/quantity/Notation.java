@@ -35,6 +35,9 @@ interface Notation {
 
     String call(String function, List<String> arguments);
 
+    /** The symbol of a table, already written, before its argument in brackets. */
+    String tabulated(String table, String argument);
+
     String absolute(String argument);
 
     String chosen(String chosen, String left, String sign, String right);

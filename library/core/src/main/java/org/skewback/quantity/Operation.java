@@ -37,6 +37,8 @@ enum Operation {
     SUM,
     /** One of two, by a condition. */
     CHOOSE,
+    /** Read off a cited table between its rows. */
+    INTERPOLATED,
     /** One output of a routine. */
     ROUTINE;
 

@@ -639,10 +639,14 @@ public final class Quantity implements Displayable {
     /**
      * Takes one of two by a condition, and keeps the condition in the graph as a guard.
      *
+     * <p>The other value is not computed now. It is tried once, when a tape or a record needs both;
+     * if it throws, the tape refuses values that turn the condition. Neither supplier may have any
+     * effect but its result.
+     *
      * @param condition what decides
      * @param then gives the value where it holds
-     * @param otherwise gives the value where it does not
-     * @return the chosen value; the other one is never computed
+     * @param otherwise gives the value where it does not, of the same dimension
+     * @return the chosen value
      */
     public static Quantity choose(
             Condition condition, Supplier<Quantity> then, Supplier<Quantity> otherwise) {
@@ -654,8 +658,29 @@ public final class Quantity implements Displayable {
                 Operation.CHOOSE,
                 chosen,
                 null,
-                new Guard(condition, held),
+                Guard.untried(condition, held, held ? otherwise : then),
                 chosen.unit);
+    }
+
+    /**
+     * Looks this quantity up in a cited table.
+     *
+     * @param table the table
+     * @return the interpolated value, in the unit of the table
+     * @throws DimensionException when this is not of the dimension of the table's first axis
+     * @throws IllegalArgumentException when this lies outside the table
+     */
+    public Quantity interpolated(InterpolationTable table) {
+        requireSameDimension(of(1, table.x().unit()), "look up", "in a table stated in");
+        Unit shown = Unit.of(table.y().unit());
+        return node(
+                table.lookUp(this),
+                shown.dimension().packed(),
+                Operation.INTERPOLATED,
+                this,
+                null,
+                table,
+                shown);
     }
 
     // --------------------------------------------------------------- reading
@@ -812,6 +837,18 @@ public final class Quantity implements Displayable {
 
     @Nullable Unit chosenUnit() {
         return unit;
+    }
+
+    /** The same name and unit with another value, for messages. */
+    Quantity withValue(double si) {
+        return new Quantity(
+                si,
+                dimension,
+                Operation.VALUE,
+                null,
+                null,
+                detail instanceof Label ? detail : null,
+                unit);
     }
 
     /** Symbol and value, for messages. */

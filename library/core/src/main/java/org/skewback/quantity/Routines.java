@@ -30,11 +30,11 @@ public final class Routines {
      *     routine refuses the input
      */
     public static <I extends Record, O extends Record> O call(Routine<I, O> routine, I input) {
-        RoutineCall call = describe(routine.name(), routine.edition(), input);
+        RoutineCall call = describe(routine, input);
         return tie(routine.run(input, Stop.onInterrupt()), call);
     }
 
-    private static RoutineCall describe(String name, int edition, Record input) {
+    private static RoutineCall describe(Routine<?, ?> routine, Record input) {
         List<Quantity> inputs = new ArrayList<>();
         Map<String, Object> components = new LinkedHashMap<>();
         for (RecordComponent component : input.getClass().getRecordComponents()) {
@@ -60,15 +60,18 @@ public final class Routines {
                 throw unrecordable(input, component);
             }
         }
-        return new RoutineCall(name, edition, inputs, components);
+        return new RoutineCall(
+                routine.name(),
+                routine.edition(),
+                inputs,
+                components,
+                new LiveRoutine(routine, input.getClass()));
     }
 
     private static <O extends Record> O tie(O output, RoutineCall call) {
         RecordComponent[] components = output.getClass().getRecordComponents();
-        Class<?>[] types = new Class<?>[components.length];
         Object[] values = new Object[components.length];
         for (int i = 0; i < components.length; i++) {
-            types[i] = components[i].getType();
             Object value = read(components[i], output);
             values[i] = value;
             if (value instanceof Quantity quantity) {
@@ -84,18 +87,26 @@ public final class Routines {
                 values[i] = List.copyOf(nodes);
             }
         }
+        @SuppressWarnings("unchecked") // the class of an O
+        Class<O> type = (Class<O>) output.getClass();
+        return make(type, values, "routine " + call.name() + ": its output record");
+    }
+
+    /** Makes a record through its canonical constructor. */
+    static <R extends Record> R make(Class<R> type, Object[] values, String what) {
+        RecordComponent[] components = type.getRecordComponents();
+        Class<?>[] types = new Class<?>[components.length];
+        for (int i = 0; i < components.length; i++) {
+            types[i] = components[i].getType();
+        }
         try {
-            @SuppressWarnings("unchecked") // the class of an O
-            Constructor<O> constructor =
-                    (Constructor<O>) output.getClass().getDeclaredConstructor(types);
+            Constructor<R> constructor = type.getDeclaredConstructor(types);
             constructor.setAccessible(true);
             return constructor.newInstance(values);
         } catch (InvocationTargetException e) {
-            throw new IllegalArgumentException(
-                    "routine " + call.name() + ": its output record refused its own values", e);
+            throw new IllegalArgumentException(what + " refused its values", e);
         } catch (ReflectiveOperationException e) {
-            throw new IllegalArgumentException(
-                    "routine " + call.name() + ": its output record cannot be made", e);
+            throw new IllegalArgumentException(what + " cannot be made", e);
         }
     }
 
@@ -110,7 +121,7 @@ public final class Routines {
                 plain.unit());
     }
 
-    private static Object read(RecordComponent component, Record from) {
+    static Object read(RecordComponent component, Record from) {
         try {
             component.getAccessor().setAccessible(true);
             return component.getAccessor().invoke(from);

@@ -91,6 +91,11 @@ public final class TextWriter {
         }
 
         @Override
+        public String tabulated(String table, String argument) {
+            return table + bracketed(argument);
+        }
+
+        @Override
         public String absolute(String argument) {
             return "|" + argument + "|";
         }

@@ -114,6 +114,17 @@ final class Json {
         return texts;
     }
 
+    List<Double> numbers(String name) {
+        List<Double> numbers = new ArrayList<>();
+        for (Object element : list(name)) {
+            if (!(element instanceof Number number)) {
+                throw missing(name, "a list of numbers");
+            }
+            numbers.add(number.doubleValue());
+        }
+        return numbers;
+    }
+
     List<Integer> wholes(String name) {
         List<Integer> wholes = new ArrayList<>();
         for (Object element : list(name)) {

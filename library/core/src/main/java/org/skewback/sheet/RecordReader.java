@@ -6,6 +6,7 @@ import java.util.Locale;
 import org.skewback.quantity.FlatCall;
 import org.skewback.quantity.FlatGraph;
 import org.skewback.quantity.FlatNode;
+import org.skewback.quantity.InterpolationTable;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Relation;
 import org.skewback.quantity.Source;
@@ -46,7 +47,12 @@ public final class RecordReader {
         FlatGraph graph =
                 new FlatGraph(
                         record.objects("nodes").stream().map(RecordReader::node).toList(),
-                        record.objects("calls").stream().map(RecordReader::call).toList());
+                        record.objects("calls").stream().map(RecordReader::call).toList(),
+                        record.has("tables")
+                                ? record.objects("tables").stream()
+                                        .map(RecordReader::interpolation)
+                                        .toList()
+                                : List.of());
         RecordReader reader = new RecordReader(graph.restore());
         return new SheetRecord(
                 record.text("number"),
@@ -140,6 +146,22 @@ public final class RecordReader {
                 json.whole("edition"),
                 json.wholes("inputs"),
                 json.object("components").fields());
+    }
+
+    private static InterpolationTable interpolation(Json json) {
+        return new InterpolationTable(
+                json.text("symbol"),
+                json.text("note"),
+                axis(json.object("x")),
+                axis(json.object("y")),
+                source(json.object("source")));
+    }
+
+    private static InterpolationTable.Axis axis(Json json) {
+        return new InterpolationTable.Axis(
+                json.text("unit"),
+                InterpolationTable.Scale.ofWords(json.text("scale")),
+                json.numbers("values"));
     }
 
     private static Source source(Json json) {

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import org.skewback.quantity.FlatCall;
 import org.skewback.quantity.FlatGraph;
 import org.skewback.quantity.FlatNode;
+import org.skewback.quantity.InterpolationTable;
 import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Source;
@@ -104,6 +105,35 @@ public final class RecordWriter {
         json.writeArrayFieldStart("calls");
         for (FlatCall call : positions.graph().calls()) {
             call(call);
+        }
+        json.writeEndArray();
+        if (!positions.graph().tables().isEmpty()) {
+            json.writeArrayFieldStart("tables");
+            for (InterpolationTable table : positions.graph().tables()) {
+                interpolation(table);
+            }
+            json.writeEndArray();
+        }
+        json.writeEndObject();
+    }
+
+    private void interpolation(InterpolationTable table) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("symbol", table.symbol());
+        json.writeStringField("note", table.note());
+        axis("x", table.x());
+        axis("y", table.y());
+        source(table.source());
+        json.writeEndObject();
+    }
+
+    private void axis(String name, InterpolationTable.Axis axis) throws IOException {
+        json.writeObjectFieldStart(name);
+        json.writeStringField("unit", axis.unit());
+        json.writeStringField("scale", axis.scale().inWords());
+        json.writeArrayFieldStart("values");
+        for (double value : axis.values()) {
+            json.writeNumber(Numerals.exact(value));
         }
         json.writeEndArray();
         json.writeEndObject();

@@ -1,0 +1,138 @@
+package org.skewback.quantity;
+
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.ServiceLoader;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A routine at hand, to be run again with other inputs.
+ *
+ * @param routine the routine
+ * @param input class of its input record
+ */
+record LiveRoutine(Routine<?, ?> routine, Class<? extends Record> input) {
+
+    /**
+     * Finds the routine of a call: its own, else by its name among those that are installed.
+     *
+     * @param call the call
+     * @return the routine, or null where there is none of that name and edition
+     */
+    static @Nullable LiveRoutine of(RoutineCall call) {
+        if (call.live() != null) {
+            return call.live();
+        }
+        @SuppressWarnings("rawtypes") // a service is found by its raw class
+        ServiceLoader<Routine> installed =
+                ServiceLoader.load(Routine.class, Routine.class.getClassLoader());
+        for (Routine<?, ?> routine : installed) {
+            if (routine.name().equals(call.name()) && routine.edition() == call.edition()) {
+                Class<? extends Record> input = inputOf(routine);
+                return input == null ? null : new LiveRoutine(routine, input);
+            }
+        }
+        return null;
+    }
+
+    /** The record that the routine's own {@code run} takes; the compiler's bridge takes any. */
+    private static @Nullable Class<? extends Record> inputOf(Routine<?, ?> routine) {
+        for (Method method : routine.getClass().getMethods()) {
+            if (method.getName().equals("run")
+                    && !method.isBridge()
+                    && method.getParameterCount() == 2
+                    && method.getParameterTypes()[0].isRecord()) {
+                return method.getParameterTypes()[0].asSubclass(Record.class);
+            }
+        }
+        return null;
+    }
+
+    /**
+     * Runs the routine.
+     *
+     * @param call the call whose plain values are kept
+     * @param values values of the call's inputs in SI base units
+     * @return the output record
+     */
+    Record run(RoutineCall call, double[] values) {
+        List<Quantity> inputs = new ArrayList<>();
+        for (Quantity old : call.inputs()) {
+            inputs.add(
+                    Quantity.node(
+                            values[inputs.size()],
+                            old.dimension().packed(),
+                            Operation.VALUE,
+                            null,
+                            null,
+                            null,
+                            old.unit()));
+        }
+        RecordComponent[] components = input.getRecordComponents();
+        Object[] arguments = new Object[components.length];
+        int next = 0;
+        for (int i = 0; i < components.length; i++) {
+            Object was = call.components().get(components[i].getName());
+            Class<?> type = components[i].getType();
+            if (type == Quantity.class) {
+                arguments[i] = inputs.get(next++);
+            } else if (was instanceof List<?> list) {
+                arguments[i] = List.copyOf(inputs.subList(next, next + list.size()));
+                next += list.size();
+            } else {
+                arguments[i] = plain(was, type, call, components[i].getName());
+            }
+        }
+        return output(Routines.make(input, arguments, "routine " + call.name() + ": its input"));
+    }
+
+    @SuppressWarnings("unchecked") // the input is of the class that the routine takes
+    private Record output(Record made) {
+        return ((Routine<Record, Record>) routine).run(made, Stop.onInterrupt());
+    }
+
+    /** A record holds every number as a double; the input wants it as it was declared. */
+    private static Object plain(
+            @Nullable Object was, Class<?> type, RoutineCall call, String component) {
+        if (was instanceof Number number) {
+            if (type == int.class || type == Integer.class) {
+                return number.intValue();
+            } else if (type == long.class || type == Long.class) {
+                return number.longValue();
+            }
+            return number.doubleValue();
+        } else if (was instanceof Boolean || was instanceof String) {
+            return was;
+        }
+        throw new IllegalArgumentException(
+                "routine "
+                        + call.name()
+                        + ": its call does not say what \""
+                        + component
+                        + "\" was");
+    }
+
+    /** The value of one output in SI base units. */
+    static double value(Record output, RoutineOutput which) {
+        for (RecordComponent component : output.getClass().getRecordComponents()) {
+            if (component.getName().equals(which.component())) {
+                Object value = Routines.read(component, output);
+                Object element =
+                        value instanceof List<?> list && which.index() >= 0
+                                ? which.index() < list.size() ? list.get(which.index()) : null
+                                : value;
+                if (element instanceof Quantity quantity) {
+                    return quantity.si();
+                }
+            }
+        }
+        throw new IllegalArgumentException(
+                "routine "
+                        + which.call().name()
+                        + " gives no "
+                        + which.inWords()
+                        + " for these inputs");
+    }
+}
