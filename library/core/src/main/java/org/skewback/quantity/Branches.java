@@ -23,7 +23,7 @@ final class Branches {
     /** A chain of conditions in a design formula has a handful of cases. */
     private static final int DEEPEST = 12;
 
-    private static final int MOST = 20_000;
+    private static final int MOST = 2_000;
 
     private final IdentityHashMap<Quantity, Quantity> others = new IdentityHashMap<>();
     private final Collection<Quantity> roots;

@@ -25,14 +25,15 @@ import org.jspecify.annotations.Nullable;
  * branch that the graph did not take cannot be had, a sample that wants it is refused with a {@link
  * GuardTurnedException}.
  *
- * <p>A routine is run again for each sample; one read from a record is found by name and edition
+ * <p>A routine is run again for each sample, whether or not the sample takes the branch it is in; one read from a record is found by name and edition
  * among those installed, and refused where it is not there.
  *
  * <p>A tape never gives what is not a number. A sample for which an output, or anything that the
  * output took, has no finite value ends in an {@link ArithmeticException} that names the output, the
  * sample and why.
  *
- * <p>Immutable and safe for use by several threads at once: each call has its own memory. A call ends
+ * <p>Immutable and safe for use by several threads at once, if the routines it runs are: each call
+ * has its own memory. A call ends
  * with a {@link java.util.concurrent.CancellationException} soon after its thread is interrupted.
  */
 public final class Tape {

@@ -364,14 +364,27 @@ final class TapeBackward {
                 double high = at + scale * STEP;
                 double low = at - scale * STEP;
                 in[j] = high;
-                site.run(in, above);
+                run(site, in, above);
                 in[j] = low;
-                site.run(in, below);
+                run(site, in, below);
                 in[j] = at;
                 for (int k = 0; k < slopes.length; k++) {
                     slopes[k][j][sample] = (above[k] - below[k]) / (high - low);
                 }
             }
+        }
+    }
+
+    private static void run(CallSite site, double[] in, double[] out) {
+        try {
+            site.run(in, out);
+        } catch (IllegalArgumentException e) {
+            throw new ArithmeticException(
+                    "the derivative of routine "
+                            + site.call().name()
+                            + " cannot be had by a central difference, which asks for values that"
+                            + " it refuses: "
+                            + e.getMessage());
         }
     }
 }

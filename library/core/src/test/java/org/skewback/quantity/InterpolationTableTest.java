@@ -48,6 +48,13 @@ class InterpolationTableTest {
         assertEquals("kN", mixed.at(x).unit().symbol());
         assertEquals("k_c(x)", TextWriter.write(Formula.symbolic(mixed.at(x))));
         assertEquals("k_{c}\\left(x\\right)", LatexWriter.write(Formula.symbolic(mixed.at(x))));
+        assertEquals(
+                "<mrow><msub><mi>k</mi><mi>c</mi></msub><mo>&#x2061;</mo><mo>(</mo>"
+                        + "<mrow><mi>x</mi></mrow><mo>)</mo></mrow>",
+                MathmlWriter.write(Formula.symbolic(mixed.at(x))));
+        assertEquals(
+                "k = k_c(x) = k_c(0.1 m) = 6.1 kN",
+                mixed.at(x).named("k", "kN", "").worked().text().replace('\u00A0', ' '));
         assertEquals(List.of(x), mixed.at(x).operands());
     }
 

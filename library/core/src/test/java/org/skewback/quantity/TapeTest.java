@@ -86,6 +86,32 @@ class TapeTest {
     }
 
     @Property(tries = 300)
+    void aRestoredGraphHasTheSameTape(@ForAll long seed) {
+        Random random = new Random(seed);
+        List<Quantity> here = point(random, 3);
+        List<Quantity> graph = buildOrNull(seed, 1 + random.nextInt(40), here);
+        if (graph == null) {
+            return;
+        }
+        FlatGraph.Positions laid = FlatGraph.lay(graph);
+        List<Quantity> restored = laid.graph().restore();
+        List<Quantity> again = graph.stream().map(q -> restored.get(laid.of(q))).toList();
+        assertEquals(laid.graph(), FlatGraph.lay(again).graph());
+        Tape live = Tape.of(graph, here);
+        Tape read = Tape.of(again, again.subList(0, 3));
+        assertEquals(live.operations(), read.operations());
+        double[] there = si(point(random, 3));
+        double[] expected;
+        try {
+            expected = live.evaluate(there);
+        } catch (ArithmeticException | GuardTurnedException e) {
+            assertThrows(e.getClass(), () -> read.evaluate(there));
+            return;
+        }
+        assertArrayEquals(expected, read.evaluate(there));
+    }
+
+    @Property(tries = 300)
     void blocksGiveWhatSinglesGive(@ForAll long seed, @ForAll @IntRange(max = 1300) int count) {
         Random random = new Random(seed);
         RandomGraph random1 = new RandomGraph(seed);
