@@ -100,7 +100,7 @@ final class Branches {
         Deque<Visit> open = new ArrayDeque<>();
         for (Quantity root : roots) {
             if (finished.putIfAbsent(root, false) == null) {
-                open.push(new Visit(root, operands(root)));
+                open.push(new Visit(root, conditionsFirst(root)));
             }
             while (!open.isEmpty()) {
                 Visit visit = open.element();
@@ -108,7 +108,7 @@ final class Branches {
                     Quantity operand = visit.operands.get(visit.next++);
                     Boolean done = finished.putIfAbsent(operand, false);
                     if (done == null) {
-                        open.push(new Visit(operand, operands(operand)));
+                        open.push(new Visit(operand, conditionsFirst(operand)));
                     } else if (!done) {
                         closeLoop(open);
                         return null;
@@ -121,6 +121,17 @@ final class Branches {
             }
         }
         return laid;
+    }
+
+    /** What decides comes before what it decides about, so that a branch need not be run in vain. */
+    private List<Quantity> conditionsFirst(Quantity node) {
+        List<Quantity> operands = operands(node);
+        if (!(node.detail() instanceof Guard) || operands.isEmpty()) {
+            return operands;
+        }
+        List<Quantity> visited = new ArrayList<>(operands);
+        visited.add(2, visited.remove(0));
+        return visited;
     }
 
     private void closeLoop(Deque<Visit> open) {

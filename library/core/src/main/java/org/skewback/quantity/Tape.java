@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * branch that the graph did not take cannot be had, a sample that wants it is refused with a {@link
  * GuardTurnedException}.
  *
- * <p>A routine is run again for each sample, whether or not the sample takes the branch it is in; one read from a record is found by name and edition
+ * <p>A routine is run again once for each sample that takes the branch it is in; one read from a record is found by name and edition
  * among those installed, and refused where it is not there.
  *
  * <p>A tape never gives what is not a number. A sample for which an output, or anything that the

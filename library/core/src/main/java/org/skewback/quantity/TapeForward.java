@@ -196,7 +196,14 @@ final class TapeForward {
         CallSite site = instruction.call();
         double[] in = new double[instruction.operands.length];
         double[] out = new double[site.results().size()];
+        int[] gates = program.gates.getOrDefault(v, new int[0]);
         for (int i = 0; i < n; i++) {
+            if (!leadsTo(gates, i)) {
+                for (int k = 0; k < out.length; k++) {
+                    values(v + 1 + k)[i] = Double.NaN;
+                }
+                continue;
+            }
             for (int j = 0; j < in.length; j++) {
                 in[j] = values(instruction.operands[j])[i];
             }
@@ -205,5 +212,17 @@ final class TapeForward {
                 values(v + 1 + k)[i] = out[k];
             }
         }
+    }
+
+    private boolean leadsTo(int[] gates, int sample) {
+        for (int g = 0; g < gates.length; g += 2) {
+            Instruction choice = program.instructions[gates[g]];
+            double left = values(choice.operands[0])[sample];
+            double right = values(choice.operands[1])[sample];
+            if (choice.relation().holds(left, right) != (gates[g + 1] == 2)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -37,6 +37,9 @@ final class TapeProgram {
     /** For a sine the cosine of the same operand and so on, or −1. */
     final int[] partners;
 
+    /** For a call inside branches the choices and the sides of them that lead to it, in pairs. */
+    final Map<Integer, int[]> gates;
+
     TapeProgram(List<Instruction> instructions, List<Quantity> origins, int[] outputs, int inputs) {
         this.instructions = instructions.toArray(new Instruction[0]);
         this.origins = origins.toArray(new Quantity[0]);
@@ -45,6 +48,7 @@ final class TapeProgram {
         int count = this.instructions.length;
         ownSlots = new int[count];
         Arrays.setAll(ownSlots, v -> v);
+        gates = new TapeGates(this.instructions, outputs).ofCalls();
         slots = new int[count];
         slotCount = shareSlots();
         adjointSlots = new int[count];
@@ -86,6 +90,14 @@ final class TapeProgram {
                 }
             }
         }
+        gates.forEach(
+                (call, pairs) -> {
+                    for (int i = 0; i < pairs.length; i += 2) {
+                        for (int side : Arrays.copyOf(instructions[pairs[i]].operands, 2)) {
+                            lastUse[side] = Math.max(lastUse[side], call);
+                        }
+                    }
+                });
         for (int v = 0; v < count; v++) {
             if (isConstant(v)) {
                 lastUse[v] = count;

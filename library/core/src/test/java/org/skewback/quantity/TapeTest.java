@@ -508,7 +508,26 @@ class TapeTest {
                         a.moreThan(Quantity.of(0, "kN")),
                         out::total,
                         () -> a.times(Quantity.of(1, "m")));
-        assertEquals(-7, Tape.of(List.of(safe), List.of(a)).evaluate(new double[] {-7})[0]);
+        routine.runs = 0;
+        double[][] results = new double[1][4];
+        Tape.of(List.of(safe), List.of(a))
+                .evaluate(new double[][] {{-7, 1000, -8, 2000}}, 4, results);
+        assertArrayEquals(new double[] {-7, 20_000, -8, 80_000}, results[0]);
+        assertEquals(2, routine.runs);
+        Quantity inside =
+                Quantity.choose(
+                        a.atMost(Quantity.of(9, "kN")), () -> safe, () -> out.each().get(0));
+        routine.runs = 0;
+        Tape.of(List.of(inside, a.times(b)), List.of(a))
+                .evaluate(new double[][] {{-7, 1000, -8, 10_000}}, 4, new double[2][4]);
+        // The call is in both branches of a choice, so that no condition spares it.
+        assertEquals(4, routine.runs);
+        routine.runs = 0;
+        Quantity nested =
+                Quantity.choose(a.atMost(Quantity.of(9, "kN")), () -> safe, () -> safe.negated());
+        Tape.of(List.of(nested), List.of(a))
+                .evaluate(new double[][] {{-7, 1000, -8, 10_000}}, 4, new double[1][4]);
+        assertEquals(2, routine.runs);
         assertFalse(Tape.of(List.of(out.total()), List.of()).hasRoutines());
     }
 
