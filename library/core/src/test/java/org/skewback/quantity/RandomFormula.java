@@ -20,8 +20,10 @@ final class RandomFormula {
                     Source.assumption("random numbers"));
 
     private final List<Quantity> pool = new ArrayList<>();
+    private final boolean routines;
 
-    private RandomFormula(List<Quantity> inputs) {
+    private RandomFormula(List<Quantity> inputs, boolean routines) {
+        this.routines = routines;
         pool.addAll(inputs);
         pool.add(Quantity.of(2));
         pool.add(Quantity.of(-0.0));
@@ -29,9 +31,10 @@ final class RandomFormula {
     }
 
     /** Every node that was built, so that nothing fails unseen. */
-    static List<Quantity> build(long seed, int operations, List<Quantity> inputs) {
+    static List<Quantity> build(
+            long seed, int operations, List<Quantity> inputs, boolean routines) {
         Random random = new Random(seed);
-        RandomFormula formula = new RandomFormula(inputs);
+        RandomFormula formula = new RandomFormula(inputs, routines);
         for (int i = 0; i < operations; i++) {
             formula.pool.add(formula.grow(random, 2));
         }
@@ -41,6 +44,10 @@ final class RandomFormula {
     private Quantity grow(Random random, int deep) {
         Quantity x = any(random);
         Quantity y = any(random);
+        if (routines && random.nextInt(8) == 0) {
+            Out out = Routines.call(new Turn(), new In(x, List.of(y, any(random)), 3));
+            return random.nextBoolean() ? out.first() : out.others().get(1).plus(out.first());
+        }
         return switch (random.nextInt(30)) {
             case 0, 1 -> x.plus(y);
             case 2, 3 -> x.minus(y);
@@ -87,10 +94,39 @@ final class RandomFormula {
     }
 
     /** Tried later, a branch must not see what was built since. */
-    private static Quantity branch(long seed, List<Quantity> seen, int deep) {
-        RandomFormula inner = new RandomFormula(seen);
+    private Quantity branch(long seed, List<Quantity> seen, int deep) {
+        RandomFormula inner = new RandomFormula(seen, routines);
         Random random = new Random(seed);
         return deep == 0 ? inner.any(random) : inner.grow(random, deep - 1);
+    }
+
+    record In(Quantity x, List<Quantity> more, int times) {}
+
+    record Out(Quantity first, List<Quantity> others) {}
+
+    /** A routine that now and then does not converge. */
+    static final class Turn implements Routine<In, Out> {
+        @Override
+        public String name() {
+            return "test.turn";
+        }
+
+        @Override
+        public int edition() {
+            return 1;
+        }
+
+        @Override
+        public Out run(In input, Stop stop) {
+            double x = input.x().si();
+            double y = input.more().get(0).si() + 2 * input.more().get(1).si();
+            if (x > 2 && y > 2) {
+                throw new ArithmeticException("it does not converge");
+            }
+            return new Out(
+                    Quantity.of(x * y * input.times()),
+                    List.of(Quantity.of(x - y), Quantity.of(x + y)));
+        }
     }
 
     private Quantity any(Random random) {

@@ -38,9 +38,9 @@ class TapeTest {
     }
 
     private static @Nullable List<Quantity> buildOrNull(
-            long seed, int operations, List<Quantity> inputs) {
+            long seed, int operations, List<Quantity> inputs, boolean routines) {
         try {
-            return RandomFormula.build(seed, operations, inputs);
+            return RandomFormula.build(seed, operations, inputs, routines);
         } catch (ArithmeticException e) {
             return null;
         }
@@ -60,7 +60,7 @@ class TapeTest {
         Random random = new Random(seed);
         int operations = 1 + random.nextInt(60);
         List<Quantity> here = point(random, 3);
-        List<Quantity> graph = buildOrNull(seed, operations, here);
+        List<Quantity> graph = buildOrNull(seed, operations, here, true);
         if (graph == null) {
             return;
         }
@@ -68,7 +68,7 @@ class TapeTest {
         assertSameBits(graph, tape.evaluate(si(here)));
         for (int i = 0; i < 4; i++) {
             List<Quantity> there = point(random, 3);
-            List<Quantity> other = buildOrNull(seed, operations, there);
+            List<Quantity> other = buildOrNull(seed, operations, there, true);
             if (other != null) {
                 try {
                     assertSameBits(other, tape.evaluate(si(there)));
@@ -89,7 +89,7 @@ class TapeTest {
     void aRestoredGraphHasTheSameTape(@ForAll long seed) {
         Random random = new Random(seed);
         List<Quantity> here = point(random, 3);
-        List<Quantity> graph = buildOrNull(seed, 1 + random.nextInt(40), here);
+        List<Quantity> graph = buildOrNull(seed, 1 + random.nextInt(40), here, false);
         if (graph == null) {
             return;
         }
@@ -144,6 +144,42 @@ class TapeTest {
                 }
             }
         }
+    }
+
+    @Property(tries = 500)
+    void samplesOfOneBlockTakeTheirOwnBranches(@ForAll long seed) {
+        Random random = new Random(seed);
+        List<Quantity> here = point(random, 3);
+        List<Quantity> graph = buildOrNull(seed, 1 + random.nextInt(40), here, true);
+        if (graph == null) {
+            return;
+        }
+        Quantity last = last(graph);
+        Tape tape = Tape.of(List.of(last), here);
+        double[][] samples = new double[3][8];
+        double[][] expected = new double[1][8];
+        double[][][] slopes = new double[1][3][8];
+        int count = 0;
+        for (int tries = 0; tries < 8; tries++) {
+            double[] one = si(point(random, 3));
+            try {
+                double[] gradient = tape.gradient(one)[0];
+                expected[0][count] = tape.evaluate(one)[0];
+                for (int i = 0; i < 3; i++) {
+                    samples[i][count] = one[i];
+                    slopes[0][i][count] = gradient[i];
+                }
+                count++;
+            } catch (ArithmeticException | GuardTurnedException refused) {
+                // What is refused alone is refused in a block; another property holds that.
+                assertFalse(refused.getMessage().isBlank());
+            }
+        }
+        double[][] results = new double[1][8];
+        double[][][] gradients = new double[1][3][8];
+        tape.evaluateWithGradient(samples, count, results, gradients);
+        assertArrayEquals(expected, results);
+        assertArrayEquals(slopes, gradients);
     }
 
     /**
