@@ -11,13 +11,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.FlatGraph;
 
 /** JSON read into maps, lists, texts, numbers and truth values, with bounds on depth and size. */
 final class Json {
 
     private static final int DEEPEST = 32;
-    private static final int LONGEST_TEXT = 32 << 20;
-    private static final long LONGEST_DOCUMENT = 256L << 20;
+    private static final int LONGEST_DOCUMENT = 256 << 20;
+
+    /** Most elements of one list, so that what is no record cannot fill the memory first. */
+    static final int MOST_ELEMENTS = FlatGraph.MOST_NODES;
+
+    private static final long MOST_TOKENS = 32L * MOST_ELEMENTS;
 
     private static final JsonFactory FACTORY =
             JsonFactory.builder()
@@ -25,8 +30,8 @@ final class Json {
                     .streamReadConstraints(
                             StreamReadConstraints.builder()
                                     .maxNestingDepth(DEEPEST)
-                                    .maxStringLength(LONGEST_TEXT)
-                                    .maxDocumentLength(LONGEST_DOCUMENT)
+                                    .maxStringLength(RecordWriter.LONGEST_TEXT)
+                                    .maxTokenCount(MOST_TOKENS)
                                     .build())
                     .build();
 
@@ -39,6 +44,10 @@ final class Json {
     }
 
     static Json object(String text, String where) {
+        if (text.length() > LONGEST_DOCUMENT) {
+            throw new IllegalArgumentException(
+                    where + " has " + text.length() + " characters; allowed: " + LONGEST_DOCUMENT);
+        }
         try (JsonParser parser = FACTORY.createParser(text)) {
             parser.nextToken();
             Object value = value(parser);
@@ -63,10 +72,10 @@ final class Json {
     }
 
     double number(String name) {
-        if (fields.get(name) instanceof Number number) {
+        if (fields.get(name) instanceof Number number && Double.isFinite(number.doubleValue())) {
             return number.doubleValue();
         }
-        throw missing(name, "a number");
+        throw missing(name, "a finite number");
     }
 
     int whole(String name) {
@@ -167,6 +176,10 @@ final class Json {
             case START_ARRAY -> {
                 List<Object> elements = new ArrayList<>();
                 while (parser.nextToken() != JsonToken.END_ARRAY) {
+                    if (elements.size() == MOST_ELEMENTS) {
+                        throw new IOException(
+                                "a list has more than " + MOST_ELEMENTS + " elements");
+                    }
                     elements.add(value(parser));
                 }
                 yield elements;
