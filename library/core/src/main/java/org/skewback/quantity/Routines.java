@@ -110,7 +110,7 @@ public final class Routines {
                 plain.unit());
     }
 
-    private static Object read(RecordComponent component, Record from) {
+    static Object read(RecordComponent component, Record from) {
         try {
             component.getAccessor().setAccessible(true);
             return component.getAccessor().invoke(from);

@@ -8,8 +8,11 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skewback.quantity.FlatGraph;
 
@@ -22,6 +25,7 @@ final class Json {
     /** Most elements of one list, so that what is no record cannot fill the memory first. */
     static final int MOST_ELEMENTS = FlatGraph.MOST_NODES;
 
+    private static final int LONGEST_SHOWN = 200;
     private static final long MOST_TOKENS = 32L * MOST_ELEMENTS;
 
     private static final JsonFactory FACTORY =
@@ -155,6 +159,43 @@ final class Json {
             return new Json((Map<String, Object>) map, where);
         }
         throw new IllegalArgumentException(where + " must be a JSON object");
+    }
+
+    /** Takes down a place where two trees differ, and what stands there in each. */
+    interface Difference {
+        void at(String place, String first, String second);
+    }
+
+    /** Compares two trees; a number is what it is as a double. */
+    static void compare(Json first, Json second, Difference difference) {
+        compare("", first.fields, second.fields, difference);
+    }
+
+    private static void compare(
+            String place, @Nullable Object first, @Nullable Object second, Difference difference) {
+        if (first instanceof Map<?, ?> a && second instanceof Map<?, ?> b) {
+            Set<Object> names = new LinkedHashSet<>(a.keySet());
+            names.addAll(b.keySet());
+            for (Object name : names) {
+                String at = place.isEmpty() ? name.toString() : place + ", " + name;
+                compare(at, a.get(name), b.get(name), difference);
+            }
+        } else if (first instanceof List<?> a && second instanceof List<?> b) {
+            for (int i = 0; i < Math.max(a.size(), b.size()); i++) {
+                compare(
+                        place + " " + i,
+                        i < a.size() ? a.get(i) : null,
+                        i < b.size() ? b.get(i) : null,
+                        difference);
+            }
+        } else if (!Objects.equals(first, second)) {
+            difference.at(place, shown(first), shown(second));
+        }
+    }
+
+    private static String shown(@Nullable Object value) {
+        String text = value == null ? "" : value.toString();
+        return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "…";
     }
 
     /** Depth is bounded by the parser, so recursion is. */

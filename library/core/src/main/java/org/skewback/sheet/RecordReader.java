@@ -44,16 +44,19 @@ public final class RecordReader {
                             + "; this library reads edition "
                             + RecordWriter.EDITION);
         }
-        FlatGraph graph =
-                new FlatGraph(
-                        record.objects("nodes").stream().map(RecordReader::node).toList(),
-                        record.objects("calls").stream().map(RecordReader::call).toList());
-        RecordReader reader = new RecordReader(graph.restore());
+        RecordReader reader = new RecordReader(graph(record).restore());
         return new SheetRecord(
                 record.text("number"),
                 record.text("title"),
                 record.text("library"),
                 record.objects("entries").stream().map(reader::entry).toList());
+    }
+
+    /** Takes the graph as it stands in the record. */
+    static FlatGraph graph(Json record) {
+        return new FlatGraph(
+                record.objects("nodes").stream().map(RecordReader::node).toList(),
+                record.objects("calls").stream().map(RecordReader::call).toList());
     }
 
     private Entry entry(Json json) {
