@@ -110,19 +110,25 @@ public record Check(
      *
      * @return demand / most for at most; least / demand for at least; the distance from the middle
      *     over half the range for between, |(demand − least) − (most − demand)| / (most − least); or
-     *     null for one limit where either is not positive, or a reading in °C, and a ratio would
-     *     mean nothing
+     *     null where a ratio would mean nothing: for one limit where either is not positive or a
+     *     reading in °C, and where the ratio is beyond all numbers
      */
     public @Nullable Quantity utilisation() {
         Quantity low = least;
         Quantity high = most;
         if (low != null && high != null) {
-            return demand.minus(low).minus(high.minus(demand)).abs().over(high.minus(low));
+            Quantity fromMiddle = demand.minus(low).minus(high.minus(demand)).abs();
+            return ratio(fromMiddle, high.minus(low));
         }
         Quantity part = low == null ? demand : low;
         Quantity whole = low == null ? Objects.requireNonNull(high) : demand;
         boolean reading = part.unit().isReading() || whole.unit().isReading();
-        return reading || part.si() <= 0 || whole.si() <= 0 ? null : part.over(whole);
+        return reading || part.si() <= 0 || whole.si() <= 0 ? null : ratio(part, whole);
+    }
+
+    /** A ratio beyond all numbers says no more than the verdict does. */
+    private static @Nullable Quantity ratio(Quantity part, Quantity whole) {
+        return Double.isFinite(part.si() / whole.si()) ? part.over(whole) : null;
     }
 
     /**

@@ -4,10 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -15,6 +21,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.skewback.quantity.Reevaluation.Finding;
 import org.skewback.quantity.Reevaluation.Outcome;
+import org.skewback.sheet.SheetRecord;
 
 class ReevaluationTest {
 
@@ -118,6 +125,21 @@ class ReevaluationTest {
                         .collect(Collectors.toSet());
         all.remove("routine"); // RoutineReevaluationTest has them
         assertEquals(all, used);
+    }
+
+    @Test
+    void thePublishedSchemaListsTheOperations() throws IOException {
+        try (InputStream in =
+                Objects.requireNonNull(
+                        SheetRecord.class.getResourceAsStream("record.schema.json"))) {
+            String schema = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            Matcher listed =
+                    Pattern.compile("\"operation\": \\{\\s*\"enum\": \\[([^]]*)]").matcher(schema);
+            assertTrue(listed.find());
+            assertEquals(
+                    Arrays.stream(Operation.values()).map(Operation::published).toList(),
+                    Arrays.asList(listed.group(1).replaceAll("[\\s\"]", "").split(",")));
+        }
     }
 
     @Test
