@@ -17,6 +17,7 @@ final class Summary {
         Quantity utilisation = check.utilisation();
         return check.demand()
                 + " "
+                + (check.limits().size() > 1 ? "is " : "")
                 + (check.isMet() ? "" : "not ")
                 + check.relation()
                 + " "

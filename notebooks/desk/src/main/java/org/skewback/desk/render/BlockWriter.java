@@ -352,7 +352,7 @@ final class BlockWriter {
         Quantity utilisation = check.utilisation();
         return value(check.demand())
                 + " "
-                + (check.isMet() ? check.relation() : "is not " + check.inWords())
+                + relation(check)
                 + " "
                 + check.limits().stream()
                         .map(BlockWriter::value)
@@ -362,6 +362,13 @@ final class BlockWriter {
                         : "; utilisation\u00A0" + Numerals.fixed(utilisation.si(), 2))
                 + "; margin\u00A0"
                 + Markup.text(Numerals.withUnit(check.margin()));
+    }
+
+    private static String relation(Check check) {
+        if (!check.isMet()) {
+            return "is not " + check.inWords();
+        }
+        return check.limits().size() > 1 ? "is between" : check.relation();
     }
 
     private String identifier(Entry entry) {
