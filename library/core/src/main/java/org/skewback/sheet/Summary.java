@@ -72,7 +72,7 @@ final class Summary {
                 .collect(Collectors.joining("; ", "Sources: ", "."));
     }
 
-    /** A long series is named by its first and last member. */
+    /** A long series is named by its first members and its last. */
     static String symbols(List<String> symbols) {
         return symbols.size() <= FEW
                 ? String.join(", ", symbols)

@@ -99,15 +99,12 @@ final class BlockWriter {
         return markup.append("</div>\n").toString();
     }
 
-    /** A long series is named by its first and last member. */
+    /** A long series is named by its first members and its last. */
     private static String symbols(List<String> symbols) {
-        List<String> shown = symbols;
-        if (symbols.size() > FEW) {
-            shown = List.of(symbols.get(0), symbols.get(1), symbols.get(symbols.size() - 1));
-        }
-        List<String> set = new ArrayList<>(shown.stream().map(Markup::symbol).toList());
-        if (symbols.size() > FEW) {
-            set.add(2, "…");
+        List<String> set = new ArrayList<>(symbols.stream().map(Markup::symbol).toList());
+        if (set.size() > FEW) {
+            set.subList(FEW - 2, set.size() - 1).clear();
+            set.add(FEW - 2, "…");
         }
         return String.join(", ", set);
     }
