@@ -29,6 +29,20 @@ public final class RecordReader {
      */
     public static SheetRecord read(String json) {
         Json record = Json.object(json, "the record");
+        return read(record, graph(record));
+    }
+
+    static SheetRecord read(Json record, FlatGraph graph) {
+        RecordReader reader = new RecordReader(graph.restore());
+        return new SheetRecord(
+                record.text("number"),
+                record.text("title"),
+                record.text("library"),
+                record.objects("entries").stream().map(reader::entry).toList());
+    }
+
+    /** Takes the graph as it stands in a record of this edition. */
+    static FlatGraph graph(Json record) {
         if (!record.text("format").equals(RecordWriter.FORMAT)) {
             throw new IllegalArgumentException(
                     "the record's format is \""
@@ -44,16 +58,6 @@ public final class RecordReader {
                             + "; this library reads edition "
                             + RecordWriter.EDITION);
         }
-        RecordReader reader = new RecordReader(graph(record).restore());
-        return new SheetRecord(
-                record.text("number"),
-                record.text("title"),
-                record.text("library"),
-                record.objects("entries").stream().map(reader::entry).toList());
-    }
-
-    /** Takes the graph as it stands in the record. */
-    static FlatGraph graph(Json record) {
         return new FlatGraph(
                 record.objects("nodes").stream().map(RecordReader::node).toList(),
                 record.objects("calls").stream().map(RecordReader::call).toList());

@@ -2,6 +2,7 @@ package org.skewback.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.skewback.quantity.FlatGraph;
 import org.skewback.quantity.Reevaluation;
 
 /**
@@ -44,7 +45,8 @@ public record RecordReevaluation(Reevaluation nodes, List<Contradiction> contrad
      */
     public static RecordReevaluation of(String json) {
         Json tree = Json.object(json, "the record");
-        SheetRecord read = RecordReader.read(json);
+        FlatGraph graph = RecordReader.graph(tree);
+        SheetRecord read = RecordReader.read(tree, graph);
         Json derived = Json.object(RecordWriter.write(read), "the record written again");
         List<Contradiction> contradictions = new ArrayList<>();
         Json.compare(
@@ -52,7 +54,7 @@ public record RecordReevaluation(Reevaluation nodes, List<Contradiction> contrad
                 derived,
                 (place, before, after) ->
                         contradictions.add(new Contradiction(place, before, after)));
-        return new RecordReevaluation(Reevaluation.of(RecordReader.graph(tree)), contradictions);
+        return new RecordReevaluation(Reevaluation.of(graph), contradictions);
     }
 
     /**
