@@ -6,6 +6,8 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,14 +20,24 @@ import org.jspecify.annotations.Nullable;
 public record FlatGraph(
         List<FlatNode> nodes, List<FlatCall> calls, List<InterpolationTable> tables) {
 
+    private static final Pattern OUTPUT = Pattern.compile("(\\w+)(?:\\[([0-9]{1,9})\\])?");
+
+    /** Most nodes that a graph laid flat may have. */
+    public static final int MOST_NODES = 5_000_000;
+
     /**
      * Keeps copies, so that nobody can change it from outside.
      *
      * @param nodes the nodes
      * @param calls the calls of routines, shared by the nodes that are their outputs
      * @param tables the tables in which nodes were looked up
+     * @throws IllegalArgumentException when there are more than {@link #MOST_NODES}
      */
     public FlatGraph {
+        if (nodes.size() > MOST_NODES) {
+            throw new IllegalArgumentException(
+                    "a graph of " + nodes.size() + " nodes; allowed: " + MOST_NODES);
+        }
         nodes = List.copyOf(nodes);
         calls = List.copyOf(calls);
         tables = List.copyOf(tables);
@@ -116,6 +128,10 @@ public record FlatGraph(
             List<Quantity> arguments = pick(node.arguments(), restored);
             RoutineCall call = null;
             if (node.call() >= 0) {
+                if (node.call() >= calls.size()) {
+                    throw new IllegalArgumentException(
+                            "a node refers to call " + node.call() + " of " + calls.size());
+                }
                 call = restoredCalls.get(node.call());
                 if (call == null) {
                     call = restore(calls.get(node.call()), restored);
@@ -295,13 +311,12 @@ public record FlatGraph(
         if (call == null) {
             throw new IllegalArgumentException("a routine's result \"" + detail + "\" has no call");
         }
-        int bracket = detail.indexOf('[');
-        if (bracket < 0) {
-            return new RoutineOutput(call, detail, -1);
+        Matcher parts = OUTPUT.matcher(detail);
+        if (!parts.matches()) {
+            throw new IllegalArgumentException("\"" + detail + "\" names no output of a routine");
         }
+        String index = parts.group(2);
         return new RoutineOutput(
-                call,
-                detail.substring(0, bracket),
-                Integer.parseInt(detail.substring(bracket + 1, detail.length() - 1)));
+                call, parts.group(1), index == null ? -1 : Integer.parseInt(index));
     }
 }

@@ -1,5 +1,6 @@
 package org.skewback.sheet;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Source;
@@ -13,6 +14,42 @@ public sealed interface Block {
      * @param text in words
      */
     record Purpose(String text) implements Block {}
+
+    /**
+     * The heading of a section or of a part of one; its number is derived, see {@link Numbering}.
+     *
+     * @param level 1 for a section, 2 for a part of a section
+     * @param title what it deals with
+     */
+    record Section(int level, String title) implements Block {
+
+        /** The deepest level. */
+        public static final int DEEPEST = 2;
+
+        /**
+         * Checks the level.
+         *
+         * @param level 1 for a section, 2 for a part of a section
+         * @param title what it deals with
+         * @throws IllegalArgumentException when the level is another or the title is blank
+         */
+        public Section {
+            if (level < 1 || level > DEEPEST) {
+                throw new IllegalArgumentException(
+                        "level of section \"" + title + "\" is " + level + "; allowed: 1 and 2");
+            }
+            if (title.isBlank()) {
+                throw new IllegalArgumentException("a section has a blank title");
+            }
+        }
+    }
+
+    /**
+     * Prose; an empty line parts two paragraphs.
+     *
+     * @param text in words, without markup
+     */
+    record Note(String text) implements Block {}
 
     /**
      * Something taken to be so.
@@ -95,4 +132,53 @@ public sealed interface Block {
      * @param text in words
      */
     record Conclusion(String text) implements Block {}
+
+    /**
+     * Somebody who answers for the sheet.
+     *
+     * @param role what was done
+     * @param name who did it
+     * @param date when
+     */
+    record Signed(Role role, String name, LocalDate date) implements Block {
+
+        /**
+         * Checks the name.
+         *
+         * @param role what was done
+         * @param name who did it
+         * @param date when
+         * @throws IllegalArgumentException when the name is blank
+         */
+        public Signed {
+            if (name.isBlank()) {
+                throw new IllegalArgumentException(
+                        "the name of whom the sheet was " + role.inWords() + " is blank");
+            }
+        }
+    }
+
+    /**
+     * A comment on the sheet.
+     *
+     * @param by who made it
+     * @param date when
+     * @param text in words
+     */
+    record Comment(String by, LocalDate date, String text) implements Block {
+
+        /**
+         * Checks the name.
+         *
+         * @param by who made it
+         * @param date when
+         * @param text in words
+         * @throws IllegalArgumentException when the name is blank
+         */
+        public Comment {
+            if (by.isBlank()) {
+                throw new IllegalArgumentException("a comment does not say who made it");
+            }
+        }
+    }
 }

@@ -2,7 +2,6 @@ package org.skewback.sheet;
 
 import java.util.function.Consumer;
 import org.skewback.quantity.Quantity;
-import org.skewback.quantity.Relation;
 
 /** A check half said: what is checked, before what it is checked against. */
 public final class CheckOf {
@@ -24,7 +23,7 @@ public final class CheckOf {
      * @return the check, which the sheet now has
      */
     public Check atMost(Quantity capacity) {
-        return registered(new Check(title, demand, Relation.AT_MOST, capacity));
+        return registered(new Check(title, demand, null, capacity));
     }
 
     /**
@@ -34,7 +33,18 @@ public final class CheckOf {
      * @return the check, which the sheet now has
      */
     public Check atLeast(Quantity required) {
-        return registered(new Check(title, demand, Relation.AT_LEAST, required));
+        return registered(new Check(title, demand, required, null));
+    }
+
+    /**
+     * Requires the quantity to be between two limits, either of which it may reach.
+     *
+     * @param low the lower limit, of the same dimension
+     * @param high the upper limit, above the lower
+     * @return the check, which the sheet now has
+     */
+    public Check between(Quantity low, Quantity high) {
+        return registered(new Check(title, demand, low, high));
     }
 
     private Check registered(Check check) {

@@ -11,24 +11,42 @@ import org.skewback.quantity.Quantity;
  * @param heading heading in words, perhaps with the symbol; without the unit
  * @param unit unit of every value; empty for texts and plain numbers
  * @param values the quantities; empty in a column of texts
- * @param texts what stands in each row
+ * @param decimals digits after the point of every quantity, from 0 to 15; 0 for texts
+ * @param texts what stands in each row; a column of quantities writes its own
  */
-public record Column(String heading, String unit, List<Quantity> values, List<String> texts) {
+public record Column(
+        String heading, String unit, List<Quantity> values, int decimals, List<String> texts) {
 
     private static final int SIGNIFICANT = 4;
+    private static final int ALL_DECIMALS = 15;
     private static final int MOST_DECIMALS = 6;
 
     /**
-     * Keeps copies, so that nobody can change it from outside.
+     * Writes the quantities, so that what stands in the table follows from them.
      *
      * @param heading heading in words, perhaps with the symbol; without the unit
      * @param unit unit of every value; empty for texts and plain numbers
      * @param values the quantities; empty in a column of texts
-     * @param texts what stands in each row
+     * @param decimals digits after the point of every quantity, from 0 to 15; 0 for texts
+     * @param texts what stands in each row; not looked at where there are quantities
+     * @throws IllegalArgumentException when the unit is not of a value's dimension or the decimals
+     *     are out of range
      */
     public Column {
+        if (decimals < 0 || decimals > ALL_DECIMALS) {
+            throw new IllegalArgumentException(
+                    "column \""
+                            + heading
+                            + "\" has "
+                            + decimals
+                            + " decimals; allowed: 0 to "
+                            + ALL_DECIMALS);
+        }
         values = List.copyOf(values);
-        texts = List.copyOf(texts);
+        texts =
+                values.isEmpty()
+                        ? List.copyOf(texts)
+                        : values.stream().map(q -> Numerals.fixed(q.in(unit), decimals)).toList();
     }
 
     /**
@@ -54,15 +72,11 @@ public record Column(String heading, String unit, List<Quantity> values, List<St
      * @param heading heading in words, without the unit
      * @param unit unit to show, of the dimension of every value
      * @param values the quantities
-     * @param decimals digits after the point, from 0
+     * @param decimals digits after the point, from 0 to 15
      * @return the column
      */
     public static Column of(String heading, String unit, List<Quantity> values, int decimals) {
-        return new Column(
-                heading,
-                unit,
-                values,
-                values.stream().map(q -> Numerals.fixed(q.in(unit), decimals)).toList());
+        return new Column(heading, unit, values, decimals, List.of());
     }
 
     /**
@@ -73,7 +87,7 @@ public record Column(String heading, String unit, List<Quantity> values, List<St
      * @return the column
      */
     public static Column texts(String heading, List<String> texts) {
-        return new Column(heading, "", List.of(), texts);
+        return new Column(heading, "", List.of(), 0, texts);
     }
 
     /**

@@ -8,16 +8,25 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.FlatGraph;
 
 /** JSON read into maps, lists, texts, numbers and truth values, with bounds on depth and size. */
 final class Json {
 
     private static final int DEEPEST = 32;
-    private static final int LONGEST_TEXT = 32 << 20;
-    private static final long LONGEST_DOCUMENT = 256L << 20;
+    private static final int LONGEST_DOCUMENT = 256 << 20;
+
+    /** Most elements of one list, so that what is no record cannot fill the memory first. */
+    static final int MOST_ELEMENTS = FlatGraph.MOST_NODES;
+
+    private static final int LONGEST_SHOWN = 200;
+    private static final long MOST_TOKENS = 32L * MOST_ELEMENTS;
 
     private static final JsonFactory FACTORY =
             JsonFactory.builder()
@@ -25,8 +34,8 @@ final class Json {
                     .streamReadConstraints(
                             StreamReadConstraints.builder()
                                     .maxNestingDepth(DEEPEST)
-                                    .maxStringLength(LONGEST_TEXT)
-                                    .maxDocumentLength(LONGEST_DOCUMENT)
+                                    .maxStringLength(RecordWriter.LONGEST_TEXT)
+                                    .maxTokenCount(MOST_TOKENS)
                                     .build())
                     .build();
 
@@ -39,6 +48,10 @@ final class Json {
     }
 
     static Json object(String text, String where) {
+        if (text.length() > LONGEST_DOCUMENT) {
+            throw new IllegalArgumentException(
+                    where + " has " + text.length() + " characters; allowed: " + LONGEST_DOCUMENT);
+        }
         try (JsonParser parser = FACTORY.createParser(text)) {
             parser.nextToken();
             Object value = value(parser);
@@ -63,10 +76,10 @@ final class Json {
     }
 
     double number(String name) {
-        if (fields.get(name) instanceof Number number) {
+        if (fields.get(name) instanceof Number number && Double.isFinite(number.doubleValue())) {
             return number.doubleValue();
         }
-        throw missing(name, "a number");
+        throw missing(name, "a finite number");
     }
 
     int whole(String name) {
@@ -159,6 +172,43 @@ final class Json {
         throw new IllegalArgumentException(where + " must be a JSON object");
     }
 
+    /** Takes down a place where two trees differ, and what stands there in each. */
+    interface Difference {
+        void at(String place, String first, String second);
+    }
+
+    /** Compares two trees; a number is what it is as a double. */
+    static void compare(Json first, Json second, Difference difference) {
+        compare("", first.fields, second.fields, difference);
+    }
+
+    private static void compare(
+            String place, @Nullable Object first, @Nullable Object second, Difference difference) {
+        if (first instanceof Map<?, ?> a && second instanceof Map<?, ?> b) {
+            Set<Object> names = new LinkedHashSet<>(a.keySet());
+            names.addAll(b.keySet());
+            for (Object name : names) {
+                String at = place.isEmpty() ? name.toString() : place + ", " + name;
+                compare(at, a.get(name), b.get(name), difference);
+            }
+        } else if (first instanceof List<?> a && second instanceof List<?> b) {
+            for (int i = 0; i < Math.max(a.size(), b.size()); i++) {
+                compare(
+                        place + " " + i,
+                        i < a.size() ? a.get(i) : null,
+                        i < b.size() ? b.get(i) : null,
+                        difference);
+            }
+        } else if (!Objects.equals(first, second)) {
+            difference.at(place, shown(first), shown(second));
+        }
+    }
+
+    private static String shown(@Nullable Object value) {
+        String text = value == null ? "" : value.toString();
+        return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "…";
+    }
+
     /** Depth is bounded by the parser, so recursion is. */
     private static Object value(JsonParser parser) throws IOException {
         JsonToken token = parser.currentToken();
@@ -178,6 +228,10 @@ final class Json {
             case START_ARRAY -> {
                 List<Object> elements = new ArrayList<>();
                 while (parser.nextToken() != JsonToken.END_ARRAY) {
+                    if (elements.size() == MOST_ELEMENTS) {
+                        throw new IOException(
+                                "a list has more than " + MOST_ELEMENTS + " elements");
+                    }
                     elements.add(value(parser));
                 }
                 yield elements;

@@ -21,17 +21,18 @@ final class MarkdownSheet {
         for (Entry entry : part.entries()) {
             String mark =
                     PlainSheet.isStaleValue(entry) ? "\n\n**Stale: run this cell again.**" : "";
-            paragraphs.add(block(entry) + mark);
+            paragraphs.add(block(entry, part.numbering()) + mark);
         }
         SheetRecord closing = part.closing();
         if (closing != null) {
             paragraphs.add(escape(Summary.ofChecks(closing)));
             paragraphs.add(escape(Summary.ofNumbersWithoutSource(closing)));
+            paragraphs.add(escape(Summary.ofSources(closing)));
         }
         return String.join("\n\n", paragraphs);
     }
 
-    private static String block(Entry entry) {
+    private static String block(Entry entry, Numbering numbering) {
         Block block = entry.block();
         if (block instanceof Block.Purpose purpose) {
             return "**Purpose.** " + escape(purpose.text());
@@ -60,18 +61,45 @@ final class MarkdownSheet {
                     + escape(series.source().toString())
                     + ")*";
         } else if (block instanceof Block.Step step) {
-            return escape(step.quantity().note())
+            return "**"
+                    + PlainSheet.capital(numbering.name(entry))
+                    + "** "
+                    + escape(step.quantity().note())
                     + "\n\n$$"
                     + step.quantity().worked().latex()
                     + "$$";
         } else if (block instanceof Block.Tabulated tabulated) {
-            return table(tabulated.table());
+            return table(PlainSheet.capital(numbering.name(entry)), tabulated.table());
         } else if (block instanceof Block.Drawn drawn) {
-            return figure(drawn);
+            return figure(PlainSheet.capital(numbering.name(entry)), drawn);
+        } else if (block instanceof Block.Section section) {
+            return "#".repeat(section.level() + 1)
+                    + " "
+                    + numbering.number(entry)
+                    + " "
+                    + line(section.title());
+        } else if (block instanceof Block.Note note) {
+            return escape(note.text());
+        } else if (block instanceof Block.Signed signed) {
+            return "**"
+                    + PlainSheet.capital(signed.role().inWords())
+                    + "** "
+                    + escape(signed.name())
+                    + ", "
+                    + signed.date();
+        } else if (block instanceof Block.Comment comment) {
+            return "> **Comment** by "
+                    + escape(comment.by())
+                    + ", "
+                    + comment.date()
+                    + ": "
+                    + escape(comment.text()).replace("\n", "\n> ");
         } else if (block instanceof Block.Checked checked) {
             return "**"
                     + entry.verdict().inWords().toUpperCase(Locale.ROOT)
-                    + "** — "
+                    + "** "
+                    + numbering.name(entry)
+                    + " — "
                     + escape(checked.check().title())
                     + ": "
                     + escape(Summary.comparison(checked.check()));
@@ -82,7 +110,7 @@ final class MarkdownSheet {
         }
     }
 
-    private static String figure(Block.Drawn drawn) {
+    private static String figure(String name, Block.Drawn drawn) {
         String data =
                 Base64.getEncoder().encodeToString(drawn.svg().getBytes(StandardCharsets.UTF_8));
         return "!["
@@ -90,15 +118,17 @@ final class MarkdownSheet {
                 + "](data:image/svg+xml;base64,"
                 + data
                 + ")\n\n*"
+                + name
+                + ": "
                 + escape(drawn.title())
                 + "*";
     }
 
-    private static String table(Table table) {
-        StringBuilder text = new StringBuilder("**" + escape(table.title()) + "**\n\n");
+    private static String table(String name, Table table) {
+        StringBuilder text = new StringBuilder("**" + name + ": " + line(table.title()) + "**\n\n");
         text.append(
                 table.columns().stream()
-                        .map(column -> escape(column.fullHeading()))
+                        .map(column -> line(column.fullHeading()))
                         .collect(Collectors.joining(" | ", "| ", " |\n")));
         text.append(
                 table.columns().stream()
@@ -108,10 +138,15 @@ final class MarkdownSheet {
             int at = row;
             text.append(
                     table.columns().stream()
-                            .map(column -> escape(column.texts().get(at)))
+                            .map(column -> line(column.texts().get(at)))
                             .collect(Collectors.joining(" | ", "| ", " |\n")));
         }
         return text.toString();
+    }
+
+    /** A heading is one line, and so is a cell of a table. */
+    private static String line(String text) {
+        return escape(text).replaceAll("\\s+", " ");
     }
 
     /** What an author wrote is text: no markup, no mathematics and no HTML may come of it. */
@@ -120,6 +155,8 @@ final class MarkdownSheet {
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")
                 .replaceAll("([\\\\`*_{}\\[\\]#|~])", "\\\\$1")
+                .replaceAll("(?m)^([ \\t]*)([-+=])", "$1\\\\$2")
+                .replaceAll("(?m)^([ \\t]*[0-9]+)([.)])", "$1\\\\$2")
                 .replace("$", "&#36;");
     }
 }

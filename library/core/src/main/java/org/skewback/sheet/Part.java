@@ -10,9 +10,11 @@ import org.skewback.display.Displayable;
  * Some of what a sheet says, to be shown under a cell.
  *
  * @param entries what to show, in order
+ * @param numbering the numbers that the entries bear in their sheet
  * @param closing the record of the whole sheet where this closes it, else null
  */
-public record Part(List<Entry> entries, @Nullable SheetRecord closing) implements Displayable {
+public record Part(List<Entry> entries, Numbering numbering, @Nullable SheetRecord closing)
+        implements Displayable {
 
     /** MIME type of the list of blocks that a cell showed. */
     public static final String PART_TYPE = "application/vnd.skewback.part+json";
@@ -24,10 +26,21 @@ public record Part(List<Entry> entries, @Nullable SheetRecord closing) implement
      * Keeps copies, so that nobody can change it from outside.
      *
      * @param entries what to show, in order
+     * @param numbering the numbers that the entries bear in their sheet
      * @param closing the record of the whole sheet where this closes it, else null
      */
     public Part {
         entries = List.copyOf(entries);
+    }
+
+    /**
+     * Closes a sheet.
+     *
+     * @param entries what to show, in order
+     * @param closing the record of the whole sheet
+     */
+    public Part(List<Entry> entries, SheetRecord closing) {
+        this(entries, closing.numbering(), closing);
     }
 
     @Override

@@ -16,12 +16,14 @@ final class PlainSheet {
         List<String> lines = new ArrayList<>();
         for (Entry entry : part.entries()) {
             lines.add(
-                    block(entry) + (isStaleValue(entry) ? "   (stale: run this cell again)" : ""));
+                    block(entry, part.numbering())
+                            + (isStaleValue(entry) ? "   (stale: run this cell again)" : ""));
         }
         SheetRecord closing = part.closing();
         if (closing != null) {
             lines.add(Summary.ofChecks(closing));
             lines.add(Summary.ofNumbersWithoutSource(closing));
+            lines.add(Summary.ofSources(closing));
         }
         return String.join("\n", lines);
     }
@@ -30,7 +32,7 @@ final class PlainSheet {
         return entry.stale() && !(entry.block() instanceof Block.Checked);
     }
 
-    private static String block(Entry entry) {
+    private static String block(Entry entry, Numbering numbering) {
         Block block = entry.block();
         if (block instanceof Block.Purpose purpose) {
             return "Purpose: " + purpose.text();
@@ -52,13 +54,31 @@ final class PlainSheet {
                     + series.source()
                     + ")";
         } else if (block instanceof Block.Step step) {
-            return step.quantity().note() + ":\n" + step.quantity().worked().text();
+            return capital(numbering.name(entry))
+                    + ": "
+                    + step.quantity().note()
+                    + "\n"
+                    + step.quantity().worked().text();
         } else if (block instanceof Block.Tabulated tabulated) {
-            return table(tabulated.table());
+            return capital(numbering.name(entry)) + ": " + table(tabulated.table());
         } else if (block instanceof Block.Drawn drawn) {
-            return "Figure: " + drawn.title() + ". " + drawn.description();
+            return capital(numbering.name(entry))
+                    + ": "
+                    + drawn.title()
+                    + ". "
+                    + drawn.description();
+        } else if (block instanceof Block.Section section) {
+            return numbering.number(entry) + " " + section.title();
+        } else if (block instanceof Block.Note note) {
+            return note.text();
+        } else if (block instanceof Block.Signed signed) {
+            return capital(signed.role().inWords()) + " " + signed.name() + ", " + signed.date();
+        } else if (block instanceof Block.Comment comment) {
+            return "Comment by " + comment.by() + ", " + comment.date() + ": " + comment.text();
         } else if (block instanceof Block.Checked checked) {
             return entry.verdict().inWords().toUpperCase(Locale.ROOT)
+                    + ": "
+                    + numbering.name(entry)
                     + ": "
                     + checked.check().title()
                     + ": "
@@ -68,6 +88,11 @@ final class PlainSheet {
         } else {
             return "Conclusion: " + ((Block.Conclusion) block).text();
         }
+    }
+
+    /** A sentence begins with a capital, such as Check 06.3. */
+    static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String table(Table table) {

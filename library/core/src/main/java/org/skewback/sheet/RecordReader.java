@@ -1,5 +1,7 @@
 package org.skewback.sheet;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -8,7 +10,6 @@ import org.skewback.quantity.FlatGraph;
 import org.skewback.quantity.FlatNode;
 import org.skewback.quantity.InterpolationTable;
 import org.skewback.quantity.Quantity;
-import org.skewback.quantity.Relation;
 import org.skewback.quantity.Source;
 
 /** Reads records back; runs nothing and trusts nothing. */
@@ -29,6 +30,20 @@ public final class RecordReader {
      */
     public static SheetRecord read(String json) {
         Json record = Json.object(json, "the record");
+        return read(record, graph(record));
+    }
+
+    static SheetRecord read(Json record, FlatGraph graph) {
+        RecordReader reader = new RecordReader(graph.restore());
+        return new SheetRecord(
+                record.text("number"),
+                record.text("title"),
+                record.text("library"),
+                record.objects("entries").stream().map(reader::entry).toList());
+    }
+
+    /** Takes the graph as it stands in a record of this edition. */
+    static FlatGraph graph(Json record) {
         if (!record.text("format").equals(RecordWriter.FORMAT)) {
             throw new IllegalArgumentException(
                     "the record's format is \""
@@ -44,21 +59,14 @@ public final class RecordReader {
                             + "; this library reads edition "
                             + RecordWriter.EDITION);
         }
-        FlatGraph graph =
-                new FlatGraph(
-                        record.objects("nodes").stream().map(RecordReader::node).toList(),
-                        record.objects("calls").stream().map(RecordReader::call).toList(),
-                        record.has("tables")
-                                ? record.objects("tables").stream()
-                                        .map(RecordReader::interpolation)
-                                        .toList()
-                                : List.of());
-        RecordReader reader = new RecordReader(graph.restore());
-        return new SheetRecord(
-                record.text("number"),
-                record.text("title"),
-                record.text("library"),
-                record.objects("entries").stream().map(reader::entry).toList());
+        return new FlatGraph(
+                record.objects("nodes").stream().map(RecordReader::node).toList(),
+                record.objects("calls").stream().map(RecordReader::call).toList(),
+                record.has("tables")
+                        ? record.objects("tables").stream()
+                                .map(RecordReader::interpolation)
+                                .toList()
+                        : List.of());
     }
 
     private Entry entry(Json json) {
@@ -93,8 +101,13 @@ public final class RecordReader {
                             new Check(
                                     json.text("title"),
                                     quantity(json, "demand"),
-                                    relation(json.text("relation")),
-                                    quantity(json, "capacity")));
+                                    json.has("least") ? quantity(json, "least") : null,
+                                    json.has("most") ? quantity(json, "most") : null));
+            case "note" -> new Block.Note(json.text("text"));
+            case "section" -> new Block.Section(json.whole("level"), json.text("title"));
+            case "signature" ->
+                    new Block.Signed(role(json.text("role")), json.text("name"), date(json));
+            case "comment" -> new Block.Comment(json.text("by"), date(json), json.text("text"));
             default ->
                     throw new IllegalArgumentException(
                             "the record has a block of kind \"" + kind + "\", which is not known");
@@ -102,8 +115,17 @@ public final class RecordReader {
     }
 
     private Column column(Json json) {
-        return new Column(
-                json.text("heading"), json.text("unit"), quantities(json), json.texts("texts"));
+        String heading = json.text("heading");
+        String unit = json.text("unit");
+        if (!json.has("nodes")) {
+            return new Column(heading, unit, List.of(), 0, json.texts("texts"));
+        }
+        List<Quantity> values = quantities(json);
+        if (values.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "the record's column \"" + heading + "\" has an empty list of nodes");
+        }
+        return new Column(heading, unit, values, json.whole("decimals"), List.of());
     }
 
     private Quantity quantity(Json json, String name) {
@@ -177,12 +199,23 @@ public final class RecordReader {
         }
     }
 
-    private static Relation relation(String sign) {
-        for (Relation relation : Relation.values()) {
-            if (relation.sign().equals(sign)) {
-                return relation;
+    private static Role role(String words) {
+        for (Role role : Role.values()) {
+            if (role.inWords().equals(words)) {
+                return role;
             }
         }
-        throw new IllegalArgumentException("the record has a check with the sign \"" + sign + "\"");
+        throw new IllegalArgumentException(
+                "the record has a signature \"" + words + "\", which is not known");
+    }
+
+    private static LocalDate date(Json json) {
+        String text = json.text("date");
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new IllegalArgumentException(
+                    "the record has the date \"" + text + "\", which is none", e);
+        }
     }
 }

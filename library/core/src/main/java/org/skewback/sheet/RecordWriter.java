@@ -29,7 +29,10 @@ public final class RecordWriter {
     public static final String FORMAT = "skewback-record";
 
     /** Edition of the format; rises whenever an older reader could not read a newer record. */
-    public static final int EDITION = 1;
+    public static final int EDITION = 2;
+
+    /** Most characters that one text of a record may have. */
+    public static final int LONGEST_TEXT = 32 << 20;
 
     private final JsonGenerator json;
 
@@ -155,6 +158,22 @@ public final class RecordWriter {
             words("caution", caution.text());
         } else if (block instanceof Block.Conclusion conclusion) {
             words("conclusion", conclusion.text());
+        } else if (block instanceof Block.Note note) {
+            words("note", note.text());
+        } else if (block instanceof Block.Section section) {
+            json.writeStringField("kind", "section");
+            json.writeNumberField("level", section.level());
+            json.writeStringField("title", section.title());
+        } else if (block instanceof Block.Signed signed) {
+            json.writeStringField("kind", "signature");
+            json.writeStringField("role", signed.role().inWords());
+            json.writeStringField("name", signed.name());
+            json.writeStringField("date", signed.date().toString());
+        } else if (block instanceof Block.Comment comment) {
+            json.writeStringField("kind", "comment");
+            json.writeStringField("by", comment.by());
+            json.writeStringField("date", comment.date().toString());
+            json.writeStringField("text", comment.text());
         } else if (block instanceof Block.Given given) {
             json.writeStringField("kind", "given");
             json.writeNumberField("node", positions.of(given.quantity()));
@@ -204,7 +223,10 @@ public final class RecordWriter {
             json.writeStartObject();
             json.writeStringField("heading", column.heading());
             json.writeStringField("unit", column.unit());
-            nodes(column.values(), positions);
+            if (column.isNumeric()) {
+                nodes(column.values(), positions);
+                json.writeNumberField("decimals", column.decimals());
+            }
             json.writeArrayFieldStart("texts");
             for (String text : column.texts()) {
                 json.writeString(text);
@@ -224,6 +246,7 @@ public final class RecordWriter {
         if (utilisation != null) {
             number("utilisation", utilisation.si());
         }
+        number("margin", check.margin().si());
         json.writeStringField("verdict", entry.verdict().inWords());
         json.writeEndObject();
     }
@@ -231,8 +254,14 @@ public final class RecordWriter {
     private void comparison(Check check, FlatGraph.Positions positions) throws IOException {
         json.writeStringField("title", check.title());
         json.writeNumberField("demand", positions.of(check.demand()));
-        json.writeStringField("relation", check.relation().sign());
-        json.writeNumberField("capacity", positions.of(check.capacity()));
+        Quantity least = check.least();
+        if (least != null) {
+            json.writeNumberField("least", positions.of(least));
+        }
+        Quantity most = check.most();
+        if (most != null) {
+            json.writeNumberField("most", positions.of(most));
+        }
     }
 
     private void node(FlatNode node) throws IOException {

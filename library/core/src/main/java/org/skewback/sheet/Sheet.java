@@ -1,11 +1,16 @@
 package org.skewback.sheet;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skewback.display.CellAware;
 import org.skewback.display.Displayable;
@@ -83,7 +88,81 @@ public final class Sheet implements CellAware, Displayable {
      * @param text in words
      */
     public void purpose(String text) {
-        add(new Block.Purpose(text));
+        add(new Block.Purpose(words(text)));
+    }
+
+    /**
+     * Begins a section; its number follows from the order of the sections.
+     *
+     * @param title what it deals with
+     * @throws IllegalArgumentException when the title is blank
+     */
+    public void section(String title) {
+        add(new Block.Section(1, words(title)));
+    }
+
+    /**
+     * Begins a part of a section.
+     *
+     * @param title what it deals with
+     * @throws IllegalArgumentException when the title is blank
+     */
+    public void subsection(String title) {
+        add(new Block.Section(2, words(title)));
+    }
+
+    /**
+     * Says something in prose.
+     *
+     * @param text in words, without markup; an empty line parts two paragraphs
+     */
+    public void note(String text) {
+        add(new Block.Note(words(text)));
+    }
+
+    /**
+     * Says who prepared the sheet.
+     *
+     * @param name who
+     * @param date when, as year-month-day such as {@code 2026-11-20}
+     * @throws IllegalArgumentException when the name is blank or the date none
+     */
+    public void preparedBy(String name, String date) {
+        add(new Block.Signed(Role.PREPARED, words(name), date(date)));
+    }
+
+    /**
+     * Says who checked the sheet.
+     *
+     * @param name who
+     * @param date when, as year-month-day such as {@code 2026-11-20}
+     * @throws IllegalArgumentException when the name is blank or the date none
+     */
+    public void checkedBy(String name, String date) {
+        add(new Block.Signed(Role.CHECKED, words(name), date(date)));
+    }
+
+    /**
+     * Says who approved the sheet.
+     *
+     * @param name who
+     * @param date when, as year-month-day such as {@code 2026-11-20}
+     * @throws IllegalArgumentException when the name is blank or the date none
+     */
+    public void approvedBy(String name, String date) {
+        add(new Block.Signed(Role.APPROVED, words(name), date(date)));
+    }
+
+    /**
+     * Comments on the sheet.
+     *
+     * @param by who comments
+     * @param date when, as year-month-day such as {@code 2026-11-20}
+     * @param text the comment in words
+     * @throws IllegalArgumentException when the name is blank or the date none
+     */
+    public void comment(String by, String date, String text) {
+        add(new Block.Comment(words(by), date(date), words(text)));
     }
 
     /**
@@ -92,7 +171,7 @@ public final class Sheet implements CellAware, Displayable {
      * @param text in words
      */
     public void assume(String text) {
-        add(new Block.Assumption(text));
+        add(new Block.Assumption(words(text)));
     }
 
     /**
@@ -101,7 +180,7 @@ public final class Sheet implements CellAware, Displayable {
      * @param text in words
      */
     public void caution(String text) {
-        add(new Block.Caution(text));
+        add(new Block.Caution(words(text)));
     }
 
     /**
@@ -195,7 +274,7 @@ public final class Sheet implements CellAware, Displayable {
      *
      * @param title what is required, in words
      * @param demand the quantity that must meet the requirement
-     * @return the check, to be finished with {@code atMost} or {@code atLeast}
+     * @return the check, to be finished with {@code atMost}, {@code atLeast} or {@code between}
      */
     public CheckOf check(String title, Quantity demand) {
         refuseForeign(demand);
@@ -203,7 +282,7 @@ public final class Sheet implements CellAware, Displayable {
                 title,
                 demand,
                 check -> {
-                    refuseForeign(check.capacity());
+                    check.limits().forEach(this::refuseForeign);
                     add(new Block.Checked(check));
                 });
     }
@@ -235,7 +314,7 @@ public final class Sheet implements CellAware, Displayable {
      * @return what to show
      */
     public Part conclude(String text) {
-        add(new Block.Conclusion(text));
+        add(new Block.Conclusion(words(text)));
         List<Entry> fresh = fresh();
         shown = ids;
         return new Part(fresh, record());
@@ -250,7 +329,7 @@ public final class Sheet implements CellAware, Displayable {
     public Part latest() {
         List<Entry> fresh = fresh();
         shown = ids;
-        return new Part(fresh, null);
+        return new Part(fresh, numbering(), null);
     }
 
     /**
@@ -259,8 +338,7 @@ public final class Sheet implements CellAware, Displayable {
      * @return its record
      */
     public SheetRecord record() {
-        return new SheetRecord(
-                number, title, Library.version(), said.stream().map(this::entry).toList());
+        return new SheetRecord(number, title, Library.version(), entries(said));
     }
 
     @Override
@@ -282,10 +360,10 @@ public final class Sheet implements CellAware, Displayable {
 
     private List<Entry> fresh() {
         String running = cell;
-        return said.stream()
-                .filter(one -> running == null ? one.id > shown : running.equals(one.cell))
-                .map(this::entry)
-                .toList();
+        return entries(
+                said.stream()
+                        .filter(one -> running == null ? one.id > shown : running.equals(one.cell))
+                        .toList());
     }
 
     private Quantity register(Quantity quantity, boolean alone) {
@@ -353,6 +431,8 @@ public final class Sheet implements CellAware, Displayable {
             return a.title().equals(b.title());
         } else if (fresh instanceof Block.Conclusion && earlier instanceof Block.Conclusion) {
             return true;
+        } else if (fresh instanceof Block.Signed a && earlier instanceof Block.Signed b) {
+            return a.role() == b.role() && a.name().equals(b.name());
         }
         List<Quantity> freshNames = named(fresh);
         List<Quantity> earlierNames = named(earlier);
@@ -363,20 +443,63 @@ public final class Sheet implements CellAware, Displayable {
         return Objects.equals(freshNames.get(0).symbol(), earlierNames.get(0).symbol());
     }
 
-    private Entry entry(Said one) {
-        return new Entry("b" + one.id, one.cell, one.block, isStale(one.block));
+    /** Numbers follow from the order alone. */
+    private Numbering numbering() {
+        return Numbering.of(
+                number,
+                said.stream()
+                        .map(one -> new Entry(one.name(), one.cell, one.block, false))
+                        .toList());
     }
 
-    private boolean isStale(Block block) {
-        SheetRecord alone =
-                new SheetRecord("", title, "", List.of(new Entry("b0", null, block, false)));
-        return Graph.ordered(alone.quantities()).stream()
-                .filter(node -> node.owner() == this)
-                .anyMatch(
-                        node -> {
-                            Quantity standing = current.get(String.valueOf(node.symbol()));
-                            return standing == null || !standing.isSameNode(node);
-                        });
+    private List<Entry> entries(List<Said> some) {
+        Set<Quantity> stale =
+                stale(some.stream().flatMap(one -> SheetRecord.quantities(one.block)).toList());
+        return some.stream()
+                .map(
+                        one ->
+                                new Entry(
+                                        one.name(),
+                                        one.cell,
+                                        one.block,
+                                        SheetRecord.quantities(one.block)
+                                                .anyMatch(stale::contains)))
+                .toList();
+    }
+
+    /** Stale is what this sheet named and names no more, and whatever rests on it. */
+    private Set<Quantity> stale(List<Quantity> shownHere) {
+        Set<Quantity> stale = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Quantity node : Graph.ordered(shownHere)) {
+            Quantity standing = current.get(String.valueOf(node.symbol()));
+            boolean own = node.owner() == this;
+            boolean replaced = own && (standing == null || !standing.isSameNode(node));
+            if (replaced || node.operands().stream().anyMatch(stale::contains)) {
+                stale.add(node);
+            }
+        }
+        return stale;
+    }
+
+    private static String words(String text) {
+        if (text.length() > RecordWriter.LONGEST_TEXT) {
+            throw new IllegalArgumentException(
+                    "a text of "
+                            + text.length()
+                            + " characters; a sheet keeps texts of at most "
+                            + RecordWriter.LONGEST_TEXT);
+        }
+        return text;
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new IllegalArgumentException(
+                    "\"" + text + "\" is no date; allowed are year-month-day such as 2026-11-20",
+                    e);
+        }
     }
 
     private void refuseForeign(Quantity quantity) {
@@ -399,7 +522,7 @@ public final class Sheet implements CellAware, Displayable {
 
     @Override
     public Map<String, String> display() {
-        return new Part(record().entries(), null).display();
+        return new Part(record().entries(), numbering(), null).display();
     }
 
     @Override
@@ -408,5 +531,9 @@ public final class Sheet implements CellAware, Displayable {
     }
 
     /** A block as it was said; whether it is stale is asked each time. */
-    private record Said(int id, @Nullable String cell, Block block) {}
+    private record Said(int id, @Nullable String cell, Block block) {
+        String name() {
+            return "b" + id;
+        }
+    }
 }

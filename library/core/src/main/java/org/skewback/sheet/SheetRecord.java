@@ -1,10 +1,13 @@
 package org.skewback.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.skewback.quantity.Graph;
 import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Source;
 
 /**
  * A sheet as it stands at one moment: what an issue is rendered from and an audit reads.
@@ -40,7 +43,7 @@ public record SheetRecord(String number, String title, String library, List<Entr
     /**
      * Gives every quantity that the sheet shows.
      *
-     * @return givens, steps, demands, capacities, utilisations and values of tables, in order
+     * @return givens, steps, demands, limits and values of tables, in order
      */
     public List<Quantity> quantities() {
         return entries.stream().flatMap(entry -> quantities(entry.block())).toList();
@@ -64,7 +67,34 @@ public record SheetRecord(String number, String title, String library, List<Entr
         return found;
     }
 
-    private static Stream<Quantity> quantities(Block block) {
+    /**
+     * Gives the register of sources.
+     *
+     * @return each source that a number behind this sheet names, once, in order of use, with the
+     *     symbols of the numbers that name it
+     */
+    public Map<Source, List<String>> sources() {
+        Map<Source, List<String>> found = new LinkedHashMap<>();
+        for (Quantity node : Graph.ordered(quantities())) {
+            Source source = node.source();
+            String symbol = node.symbol();
+            if (source != null && symbol != null) {
+                found.computeIfAbsent(source, fresh -> new ArrayList<>()).add(symbol);
+            }
+        }
+        return found;
+    }
+
+    /**
+     * Numbers the entries.
+     *
+     * @return the numbers of sections, steps, tables, figures and checks
+     */
+    public Numbering numbering() {
+        return Numbering.of(number, entries);
+    }
+
+    static Stream<Quantity> quantities(Block block) {
         if (block instanceof Block.Given given) {
             return Stream.of(given.quantity());
         } else if (block instanceof Block.Series series) {
@@ -74,7 +104,8 @@ public record SheetRecord(String number, String title, String library, List<Entr
         } else if (block instanceof Block.Tabulated tabulated) {
             return tabulated.table().columns().stream().flatMap(c -> c.values().stream());
         } else if (block instanceof Block.Checked checked) {
-            return Stream.of(checked.check().demand(), checked.check().capacity());
+            Check check = checked.check();
+            return Stream.concat(Stream.of(check.demand()), check.limits().stream());
         }
         return Stream.empty();
     }

@@ -8,19 +8,27 @@ import org.skewback.quantity.Quantity;
 /** The few sentences that sum up a sheet, the same in every format. */
 final class Summary {
 
+    private static final int FEW = 6;
+
     private Summary() {}
 
-    /** Demand, relation, capacity and utilisation in one line. */
+    /** Demand, relation, limits, utilisation and margin in one line. */
     static String comparison(Check check) {
         Quantity utilisation = check.utilisation();
         return check.demand()
                 + " "
-                + (check.isMet() ? check.relation().sign() : "not " + check.relation().sign())
+                + (check.limits().size() > 1 ? "is " : "")
+                + (check.isMet() ? "" : "not ")
+                + check.relation()
                 + " "
-                + check.capacity()
+                + check.limits().stream()
+                        .map(Quantity::toString)
+                        .collect(Collectors.joining(" and "))
                 + (utilisation == null
                         ? ""
-                        : ", utilisation " + Numerals.fixed(utilisation.si(), 2));
+                        : ", utilisation " + Numerals.fixed(utilisation.si(), 2))
+                + ", margin "
+                + Numerals.withUnit(check.margin());
     }
 
     /** How many checks there are and how they came out. */
@@ -52,5 +60,24 @@ final class Summary {
         return "Numbers without a source: "
                 + bare.stream().map(Quantity::toString).collect(Collectors.joining(", "))
                 + ".";
+    }
+
+    /** What the sheet's numbers come from. */
+    static String ofSources(SheetRecord record) {
+        if (record.sources().isEmpty()) {
+            return "This sheet names no source.";
+        }
+        return record.sources().entrySet().stream()
+                .map(cited -> cited.getKey() + " (" + symbols(cited.getValue()) + ")")
+                .collect(Collectors.joining("; ", "Sources: ", "."));
+    }
+
+    /** A long series is named by its first members and its last. */
+    static String symbols(List<String> symbols) {
+        return symbols.size() <= FEW
+                ? String.join(", ", symbols)
+                : String.join(", ", symbols.subList(0, FEW - 2))
+                        + ", … "
+                        + symbols.get(symbols.size() - 1);
     }
 }

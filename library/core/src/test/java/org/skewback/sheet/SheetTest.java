@@ -169,6 +169,122 @@ class SheetTest {
     }
 
     @Test
+    void betweenTwoLimitsUtilisationIsTheDistanceFromTheMiddleOverHalfTheRange() {
+        Quantity low = Quantity.of(2, "kN");
+        Quantity high = Quantity.of(6, "kN");
+        double[][] cases = {{2, 1, 0}, {4, 0, 2}, {5, 0.5, 1}, {6, 1, 0}, {7, 1.5, -1}};
+        for (double[] one : cases) {
+            Check check = sheet.check("force", Quantity.of(one[0], "kN")).between(low, high);
+            assertEquals(one[1], check.utilisation().si());
+            assertEquals(one[2], check.margin().in("kN"));
+            assertEquals(one[0] <= 6, check.isMet());
+        }
+        assertEquals(
+                "check \"a\": the lower limit is 6\u00A0kN and the upper 2\u00A0kN; allowed is a"
+                        + " lower limit below the upper",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> sheet.check("a", low).between(high, low))
+                        .getMessage());
+    }
+
+    @Test
+    void theMarginIsWhatIsLeftToTheLimit() {
+        Quantity three = Quantity.of(3, "kN");
+        Quantity four = Quantity.of(4, "kN");
+        assertEquals(1, sheet.check("a", three).atMost(four).margin().in("kN"));
+        assertEquals(1, sheet.check("b", four).atLeast(three).margin().in("kN"));
+        assertEquals(-1, sheet.check("c", four).atMost(three).margin().in("kN"));
+        assertTrue(sheet.latest().toString().contains("utilisation 0.75, margin 1\u00A0kN"));
+    }
+
+    @Test
+    void aTemperatureIsCheckedOnItsOwnScale() {
+        Quantity reading = Quantity.of(20, "°C");
+        Check range =
+                sheet.check("air", reading).between(Quantity.of(-10, "°C"), Quantity.of(40, "°C"));
+        assertEquals(0.2, range.utilisation().si(), 1e-12);
+        assertEquals(20, range.margin().in("K"), 1e-12);
+        assertNull(sheet.check("steel", reading).atMost(Quantity.of(40, "°C")).utilisation());
+        assertTrue(
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> sheet.check("rise", reading).atMost(Quantity.of(40, "K")))
+                        .getMessage()
+                        .contains("a reading in °C and a difference in kelvin"));
+    }
+
+    @Test
+    void numbersFollowFromTheOrder() {
+        sheet.cellStarts("one");
+        sheet.section("Loads");
+        Quantity load = load(148);
+        sheet.cellStarts("two");
+        sheet.subsection("Rib");
+        sheet.check("first", load).atMost(load);
+        sheet.subsection("Deck");
+        sheet.section("Forces");
+        sheet.subsection("Rib");
+        sheet.check("second", load).atMost(load);
+        sheet.step("G", load.times(2), "kN/m", "load of two ribs");
+        assertEquals(
+                List.of(
+                        "section 1",
+                        "section 1.1",
+                        "check 06.1",
+                        "section 1.2",
+                        "section 2",
+                        "section 2.1",
+                        "check 06.2",
+                        "step 06.1"),
+                names());
+
+        sheet.cellStarts("one");
+        sheet.section("Scope");
+        sheet.section("Loads");
+        load(148);
+        assertEquals("section 2.1", names().get(2));
+        assertEquals("check 06.2", names().get(7));
+    }
+
+    private List<String> names() {
+        SheetRecord record = sheet.record();
+        return record.entries().stream()
+                .map(record.numbering()::name)
+                .filter(name -> !name.isEmpty())
+                .toList();
+    }
+
+    @Test
+    void theRegisterOfSourcesNamesEachOnceWithWhatItGave() {
+        everyBlock("words");
+        Map<Source, List<String>> sources = sheet.record().sources();
+        assertEquals(List.of("P_1", "P_2"), sources.get(Source.data("x.csv", "words")));
+        assertEquals(List.of("g"), sources.get(Source.assumption("words")));
+        assertEquals(2, sources.size());
+        assertTrue(
+                sheet.conclude("words")
+                        .toString()
+                        .contains("Sources: assumption words (g); data x.csv, words (P_1, P_2)."));
+    }
+
+    @Test
+    void datesAndNamesThatAreNoneAreRefused() {
+        assertEquals(
+                "\"20.11.2026\" is no date; allowed are year-month-day such as 2026-11-20",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> sheet.preparedBy("A. Designer", "20.11.2026"))
+                        .getMessage());
+        assertEquals(
+                "the name of whom the sheet was checked by is blank",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> sheet.checkedBy(" ", "2026-11-20"))
+                        .getMessage());
+    }
+
+    @Test
     void aRecordReadBackIsTheSameRecord() {
         everyBlock("plain words");
         String json = RecordWriter.write(sheet.record());
@@ -176,6 +292,9 @@ class SheetTest {
         assertEquals(sheet.record().entries().size(), read.entries().size());
         assertEquals(sheet.record().quantities(), read.quantities());
         assertEquals(json, RecordWriter.write(read));
+        for (int i = 0; i < read.entries().size(); i++) {
+            assertEquals(sheet.record().entries().get(i), read.entries().get(i));
+        }
         assertEquals(json, RecordWriter.write(sheet.record()));
     }
 
@@ -208,6 +327,15 @@ class SheetTest {
                         Column.of(words, "kN", loads),
                         Column.texts(words, List.of(words, "b"))));
         sheet.check(words, total).atMost(load.times(Quantity.of(1, "m")));
+        sheet.check(words, total).atLeast(Quantity.of(2, "kN"));
+        sheet.check(words, total).between(Quantity.of(1, "kN"), Quantity.of(6, "kN"));
+        sheet.section(words);
+        sheet.subsection(words);
+        sheet.note(words);
+        sheet.preparedBy(words, "2026-11-18");
+        sheet.checkedBy(words, "2026-11-19");
+        sheet.approvedBy(words, "2026-11-20");
+        sheet.comment(words, "2026-11-20", words);
         sheet.figure(new Picture(words));
     }
 
@@ -236,7 +364,7 @@ class SheetTest {
                 Map.of(
                         json.replace("skewback-record", "else"),
                         "format",
-                        json.replace("\"edition\" : 1,", "\"edition\" : 9,"),
+                        json.replace("\"edition\" : 2,", "\"edition\" : 9,"),
                         "edition 9",
                         json.replace("\"operation\" : \"sum\"", "\"operation\" : \"run\""),
                         "\"run\"",

@@ -25,7 +25,7 @@ public record SheetRecord(String text, CheckCount checks, List<String> unpassed)
     public static final String MIME = "application/vnd.skewback.record+json";
 
     private static final String FORMAT = "skewback-record";
-    private static final int EDITION = 1;
+    private static final int EDITION = 2;
 
     /** Keeps a copy of the list. */
     public SheetRecord {

@@ -5,17 +5,18 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Quantity;
-import org.skewback.quantity.Relation;
 import org.skewback.quantity.Source;
 import org.skewback.sheet.Block;
 import org.skewback.sheet.Check;
 import org.skewback.sheet.Column;
 import org.skewback.sheet.Entry;
+import org.skewback.sheet.Numbering;
 import org.skewback.sheet.SheetRecord;
 import org.skewback.sheet.Table;
 import org.skewback.sheet.Verdict;
@@ -23,18 +24,20 @@ import org.skewback.sheet.Verdict;
 /** Sets the blocks of one sheet, from its record alone. */
 final class BlockWriter {
 
+    private static final int FEW = 6;
     private static final Base64.Encoder BASE64 = Base64.getEncoder();
 
     private final Medium medium;
     private final ReadPackage whole;
     private final ReadDocument document;
+    private final Numbering numbering;
     private final Set<String> placed = new HashSet<>();
-    private int figures;
 
     BlockWriter(Medium medium, ReadPackage whole, ReadDocument document) {
         this.medium = medium;
         this.whole = whole;
         this.document = document;
+        this.numbering = document.numbering();
     }
 
     /** The entries that no cell has shown so far, so that nothing is silently absent. */
@@ -78,7 +81,32 @@ final class BlockWriter {
                             .map(Markup::text)
                             .collect(Collectors.joining(", ", "", ".")));
         }
-        return markup.append("</p></div>\n").toString();
+        markup.append("</p><p><b>Sources.</b> ");
+        if (record.sources().isEmpty()) {
+            markup.append("None is named.</p>");
+        } else {
+            markup.append("</p><ul class=\"cited\">");
+            record.sources()
+                    .forEach(
+                            (source, symbols) ->
+                                    markup.append("<li>")
+                                            .append(source(source))
+                                            .append(": ")
+                                            .append(symbols(symbols))
+                                            .append("</li>"));
+            markup.append("</ul>");
+        }
+        return markup.append("</div>\n").toString();
+    }
+
+    /** A long series is named by its first members and its last. */
+    private static String symbols(List<String> symbols) {
+        List<String> set = new ArrayList<>(symbols.stream().map(Markup::symbol).toList());
+        if (set.size() > FEW) {
+            set.subList(FEW - 2, set.size() - 1).clear();
+            set.add(FEW - 2, "…");
+        }
+        return String.join(", ", set);
     }
 
     private String block(Entry entry) {
@@ -99,6 +127,19 @@ final class BlockWriter {
             return said(entry, "caution", "Caution", caution.text());
         } else if (block instanceof Block.Conclusion conclusion) {
             return said(entry, "conclusion", "Conclusion", conclusion.text());
+        } else if (block instanceof Block.Section section) {
+            return section(entry, section);
+        } else if (block instanceof Block.Note note) {
+            return said(entry, "remark", "", note.text());
+        } else if (block instanceof Block.Signed signed) {
+            return said(
+                    entry,
+                    "signature",
+                    capital(signed.role().inWords()),
+                    signed.name() + ", " + signed.date());
+        } else if (block instanceof Block.Comment comment) {
+            String label = "Comment by " + comment.by() + ", " + comment.date();
+            return said(entry, "comment", label, comment.text());
         }
         return givens(List.of(entry));
     }
@@ -108,13 +149,36 @@ final class BlockWriter {
                 + kind
                 + "\""
                 + identifier(entry)
-                + "><p><b class=\"label\">"
-                + label
-                + "</b> "
+                + "><p>"
+                + (label.isEmpty() ? "" : "<b class=\"label\">" + Markup.text(label) + "</b> ")
                 + paragraphs(text)
                 + "</p>"
                 + staleMark(entry)
                 + "</div>\n";
+    }
+
+    /** The sheet's title is the first heading of its page, so a section is of the second order. */
+    private String section(Entry entry, Block.Section section) {
+        String heading = "h" + (section.level() + 1);
+        return "<"
+                + heading
+                + identifier(entry)
+                + ">"
+                + numbering.number(entry)
+                + " "
+                + Markup.text(section.title())
+                + "</"
+                + heading
+                + ">\n";
+    }
+
+    /** Names a table, a figure or a check as people speak of it, such as Check 06.3. */
+    private String name(Entry entry) {
+        return "<b>" + Markup.text(capital(numbering.name(entry))) + "</b> ";
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     private static String paragraphs(String text) {
@@ -124,7 +188,9 @@ final class BlockWriter {
     private String step(Entry entry, Quantity quantity) {
         return "<div class=\"step\""
                 + identifier(entry)
-                + "><p class=\"note\">"
+                + "><p class=\"note\"><span class=\"ordinal\">"
+                + Markup.text(numbering.number(entry))
+                + "</span> "
                 + Markup.text(quantity.note())
                 + medium.result(quantity)
                 + "</p>"
@@ -210,6 +276,7 @@ final class BlockWriter {
     private String table(Entry entry, Table table) {
         StringBuilder markup =
                 new StringBuilder("<table class=\"values\"><caption>")
+                        .append(name(entry))
                         .append(Markup.text(table.title()))
                         .append("</caption><thead><tr>");
         for (Column column : table.columns()) {
@@ -250,9 +317,8 @@ final class BlockWriter {
                 + identifier(entry)
                 + ">"
                 + medium.picture("image/svg+xml", base64, drawn.description())
-                + "<p class=\"caption\"><b>Figure "
-                + ++figures
-                + "</b> "
+                + "<p class=\"caption\">"
+                + name(entry)
                 + Markup.text(drawn.title())
                 + "</p>"
                 + staleMark(entry)
@@ -268,6 +334,7 @@ final class BlockWriter {
                 + "><p class=\"requirement\">"
                 + verdict(verdict)
                 + " "
+                + name(entry)
                 + Markup.text(check.title())
                 + "</p><p class=\"comparison\">"
                 + comparison(check)
@@ -279,20 +346,26 @@ final class BlockWriter {
     }
 
     static String comparison(Check check) {
-        String relation = check.isMet() ? check.relation().sign() : "is not " + words(check);
         Quantity utilisation = check.utilisation();
         return value(check.demand())
                 + " "
-                + relation
+                + relation(check)
                 + " "
-                + value(check.capacity())
+                + check.limits().stream()
+                        .map(BlockWriter::value)
+                        .collect(Collectors.joining(" and "))
                 + (utilisation == null
                         ? ""
-                        : "; utilisation\u00A0" + Numerals.fixed(utilisation.si(), 2));
+                        : "; utilisation\u00A0" + Numerals.fixed(utilisation.si(), 2))
+                + "; margin\u00A0"
+                + Markup.text(Numerals.withUnit(check.margin()));
     }
 
-    private static String words(Check check) {
-        return check.relation() == Relation.AT_MOST ? "at most" : "at least";
+    private static String relation(Check check) {
+        if (!check.isMet()) {
+            return "is not " + check.inWords();
+        }
+        return check.limits().size() > 1 ? "is between" : check.relation();
     }
 
     private String identifier(Entry entry) {

@@ -10,6 +10,7 @@ import org.skewback.desk.notebook.Notebook;
 import org.skewback.quantity.Graph;
 import org.skewback.quantity.Quantity;
 import org.skewback.sheet.Entry;
+import org.skewback.sheet.Numbering;
 import org.skewback.sheet.RecordReader;
 import org.skewback.sheet.SheetRecord;
 
@@ -62,6 +63,11 @@ record ReadDocument(
     /** Every check with its verdict, in order; empty where there is no record. */
     List<Entry> checks() {
         return record == null ? List.of() : record.checks();
+    }
+
+    /** The numbers that the sheet's parts bear. */
+    Numbering numbering() {
+        return record == null ? Numbering.of("", List.of()) : record.numbering();
     }
 
     /** Numbers that an author wrote into a formula without naming a source. */

@@ -101,10 +101,11 @@ final class Registers {
 
     private void check(StringBuilder markup, ReadDocument document, Entry entry, Check check) {
         Quantity utilisation = check.utilisation();
+        String name = document.numbering().number(entry) + " " + check.title();
         markup.append("<tr><td>")
                 .append(link(document, null, sheetName(document)))
                 .append("</td><td>")
-                .append(link(document, entry.id(), Markup.text(check.title())))
+                .append(link(document, entry.id(), Markup.text(name)))
                 .append("</td><td>")
                 .append(BlockWriter.verdict(entry.verdict()))
                 .append("</td><td class=\"number\">")
@@ -112,9 +113,13 @@ final class Registers {
                 .append("</td><td class=\"number\">")
                 .append(Markup.text(Numerals.withUnit(check.demand())))
                 .append("</td><td class=\"relation\">")
-                .append(Markup.text(check.relation().sign()))
+                .append(Markup.text(check.relation()))
                 .append("</td><td class=\"number\">")
-                .append(Markup.text(Numerals.withUnit(check.capacity())))
+                .append(
+                        check.limits().stream()
+                                .map(Numerals::withUnit)
+                                .map(Markup::text)
+                                .collect(Collectors.joining(" and ")))
                 .append("</td></tr>");
     }
 

@@ -82,7 +82,7 @@ class SkewbackTest {
     }
 
     private static String record(String verdict) {
-        return "record {\"format\":\"skewback-record\",\"edition\":1,\"checks\":[{\"title\":"
+        return "record {\"format\":\"skewback-record\",\"edition\":2,\"checks\":[{\"title\":"
                 + "\"thrust at the springing\",\"verdict\":\""
                 + verdict
                 + "\"}]}";

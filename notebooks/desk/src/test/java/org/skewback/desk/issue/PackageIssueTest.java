@@ -70,7 +70,7 @@ class PackageIssueTest {
                     .append(verdict)
                     .append("\"}");
         }
-        return "{\"format\":\"skewback-record\",\"edition\":1,\"number\":\""
+        return "{\"format\":\"skewback-record\",\"edition\":2,\"number\":\""
                 + number
                 + "\",\"title\":\"T\",\"checks\":["
                 + checks
@@ -286,8 +286,8 @@ class PackageIssueTest {
             value = {
                 "record {\"format\":\"x\"}|02 Second: its record does not state the format",
                 "recordtext {oops|02 Second: its record is not JSON",
-                "record {\"format\":\"skewback-record\",\"edition\":2}|is of edition 2; this",
-                "record {\"format\":\"skewback-record\",\"edition\":1,\"checks\":[{\"title\":\"a\","
+                "record {\"format\":\"skewback-record\",\"edition\":9}|is of edition 9; this",
+                "record {\"format\":\"skewback-record\",\"edition\":2,\"checks\":[{\"title\":\"a\","
                         + "\"verdict\":\"fine\"}]}|the check \"a\" the verdict \"fine\""
             })
     void aRecordThatIsNotUnderstoodStopsTheIssue(String source, String message) throws Exception {

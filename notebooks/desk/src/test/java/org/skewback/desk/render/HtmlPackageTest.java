@@ -133,11 +133,30 @@ final class HtmlPackageTest {
         String sheet =
                 parsed(folder.resolve("sheets/06-form.html")).getDocumentElement().getTextContent();
         String index = parsed(folder.resolve("index.html")).getDocumentElement().getTextContent();
-        assertTrue(sheet.contains("failed rise-to-span ratio"), sheet);
+        assertTrue(sheet.contains("failed Check 06.2 rise-to-span ratio"), sheet);
         assertTrue(
                 index.contains("rise-to-span ratio, from common practicefailed1.170.2143≥0.25"),
                 index);
-        assertTrue(sheet.contains("2 checks: 1 passed, 1 failed, 0 stale."), sheet);
+        assertTrue(sheet.contains("3 checks: 1 passed, 2 failed, 0 stale."), sheet);
+    }
+
+    @Test
+    void everyBlockBearsTheNumberByWhichPeopleSpeakOfIt() throws IOException {
+        String sheet =
+                parsed(folder.resolve("sheets/06-form.html")).getDocumentElement().getTextContent();
+        for (String said :
+                List.of(
+                        "1 Limits of this sheet",
+                        "1.1 Loads",
+                        "06.1 ",
+                        "Table 06.1 Levels along the axis",
+                        "Figure 06.1 Axis of the rib",
+                        "is not between 0.1 and 0.2; utilisation\u00A01.29; margin\u00A0−0.01429",
+                        "Prepared by A. Designer, 2026-11-18",
+                        "Comment by B. Checker, 2026-11-19 Where does the load come from?",
+                        "drawing OG-201, revision B: L, f")) {
+            assertTrue(sheet.contains(said), said + " is not in " + sheet);
+        }
     }
 
     @Test
@@ -168,7 +187,8 @@ final class HtmlPackageTest {
                 addresses.add(link.getAttribute("href"));
             }
         }
-        assertEquals(List.of("06-form.html"), addresses);
+        // Once beside the given and once in the register of sources.
+        assertEquals(List.of("06-form.html", "06-form.html"), addresses);
     }
 
     @Test

@@ -83,7 +83,12 @@ final class PdfPackageTest {
                         "H = 29\u202F008 kN",
                         "= 38.21 MN",
                         "A = 0.1766 m²",
-                        "failed rise-to-span ratio",
+                        "failed Check 06.2 rise-to-span ratio",
+                        "1.1 Loads",
+                        "It does not.",
+                        "Comment by B. Checker",
+                        "Prepared by A. Designer, 2026-11-18",
+                        "margin −0.01429",
                         "drawing OG-201, revision B",
                         "OG-C-001 · revision B",
                         "page 2 of ")) {

@@ -187,6 +187,13 @@ final class SamplePackage {
                 .atMost(Quantity.of(355, "MPa").named("f_yd", "MPa", "yield strength"));
         sheet.check("rise-to-span ratio, from common practice", rise.over(span))
                 .atLeast(Quantity.of(0.25));
+        sheet.check("rise-to-span ratio within what was built before", rise.over(span))
+                .between(Quantity.of(0.1), Quantity.of(0.2));
+        sheet.section("Limits of this sheet");
+        sheet.note("What follows holds while the load stays as it is.\n\nIt does not.");
+        sheet.subsection("Loads");
+        sheet.preparedBy("A. Designer", "2026-11-18");
+        sheet.comment("B. Checker", "2026-11-19", "Where does the load come from?");
         sheet.caution("The form holds for one load only; see sheet 08 for all others.");
         cells.add(code("c3", "sheet.table(levels);", sheet.latest()));
         sheet.cellStarts("c4");
@@ -244,6 +251,10 @@ final class SamplePackage {
                 sheet.given("q", 3, "kN/m²", MARKED, Source.book(SCRIPT, "page \"3\" <i>]]></i>"));
         Quantity twice = sheet.step("q_2", given.times(2), "kN/m²", SCRIPT + "\u0000");
         sheet.check(SCRIPT, twice).atMost(given);
+        sheet.section(SCRIPT);
+        sheet.note(SCRIPT + "\n\n" + MARKED);
+        sheet.checkedBy(MARKED, "2026-11-19");
+        sheet.comment(SCRIPT, "2026-11-19", MARKED);
         sheet.caution(MARKED + "\n\n" + SCRIPT + " \uD83D\uDE00 漢字 \u0301");
         cells.add(code("h1", "// " + SCRIPT, sheet.latest()));
         cells.add(
