@@ -168,7 +168,7 @@ class RecordSchemaTest {
                 Quantity.choose(
                         load.lessThan(Quantity.of(200, "kN/m")),
                         () -> Quantity.of(1.125),
-                        () -> Quantity.of(1.5));
+                        () -> rise.over(span));
         Quantity design = sheet.step("H_d", thrust.times(factor), "kN", "thrust for design");
         List<Quantity> columns =
                 sheet.series("x", new double[] {48.5, 96.25}, "m", "columns", drawing);
