@@ -25,16 +25,16 @@ import org.jspecify.annotations.Nullable;
  * branch that the graph did not take cannot be had, a sample that wants it is refused with a {@link
  * GuardTurnedException}.
  *
- * <p>A routine is run again once for each sample that takes the branch it is in; one read from a record is found by name and edition
- * among those installed, and refused where it is not there.
+ * <p>A routine is run again once for each sample that takes the branch it is in. One read from a
+ * record is found by name and edition among those installed, and refused where it is not there.
  *
  * <p>A tape never gives what is not a number. A sample for which an output, or anything that the
  * output took, has no finite value ends in an {@link ArithmeticException} that names the output, the
  * sample and why.
  *
  * <p>Immutable and safe for use by several threads at once, if the routines it runs are: each call
- * has its own memory. A call ends
- * with a {@link java.util.concurrent.CancellationException} soon after its thread is interrupted.
+ * has its own memory. A call ends with a {@link java.util.concurrent.CancellationException} soon
+ * after its thread is interrupted.
  */
 public final class Tape {
 
