@@ -361,7 +361,7 @@ class KernelTest {
 
     @Test
     void aFailedCellAbortsWhatWaits() throws IOException {
-        var slow = KernelClient.execute("Thread.sleep(300); throw new IllegalStateException();");
+        var slow = KernelClient.execute("Thread.sleep(1500); throw new IllegalStateException();");
         var waiting = KernelClient.execute("1 + 1");
         client.send(slow);
         client.send(waiting);
@@ -371,7 +371,7 @@ class KernelTest {
 
     @Test
     void aFailedCellThatMayFailAbortsNothing() throws IOException {
-        var slow = KernelClient.execute("Thread.sleep(300); throw new IllegalStateException();");
+        var slow = KernelClient.execute("Thread.sleep(1500); throw new IllegalStateException();");
         slow.content().put("stop_on_error", false);
         var waiting = KernelClient.execute("1 + 1");
         client.send(slow);
