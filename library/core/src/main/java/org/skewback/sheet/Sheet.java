@@ -14,6 +14,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skewback.display.CellAware;
 import org.skewback.display.Displayable;
+import org.skewback.quantity.Formula;
 import org.skewback.quantity.Graph;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Source;
@@ -26,8 +27,9 @@ import org.skewback.quantity.Source;
  * holds at a moment is its {@link #record()}, which is immutable.
  *
  * <p>Where the notebook kernel tells which cell runs, rerunning a cell replaces what the cell said
- * before; whatever rested on it and was not worked out again is stale until it is. Elsewhere a
- * symbol said again replaces the earlier one.
+ * before; whatever rested on it and was not worked out again is stale until it is. Elsewhere, and in
+ * the cell that makes the sheet, a symbol said again replaces the earlier one, and a check replaces
+ * the earlier one of the same title, formulas and limits.
  *
  * <pre>{@code
  * Sheet sheet = Sheet.numbered("06", "Form of the rib");
@@ -196,7 +198,7 @@ public final class Sheet implements CellAware, Displayable {
      *     not finite
      */
     public Quantity given(String symbol, double value, String unit, String note, Source source) {
-        return register(Quantity.given(symbol, value, unit, note, source, this), true);
+        return register(Quantity.given(symbol, value, unit, note, source, this));
     }
 
     /**
@@ -219,9 +221,11 @@ public final class Sheet implements CellAware, Displayable {
         List<Quantity> quantities = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
             String indexed = symbol + (symbol.contains("_") ? "," : "_") + (i + 1);
-            quantities.add(
-                    register(Quantity.given(indexed, values[i], unit, note, source, this), false));
+            quantities.add(Quantity.given(indexed, values[i], unit, note, source, this));
         }
+        // All or none: a symbol claimed for a series that is then refused would stay taken.
+        quantities.forEach(this::requireFree);
+        quantities.forEach(this::claim);
         add(new Block.Series(symbol, note, source, quantities));
         return List.copyOf(quantities);
     }
@@ -246,8 +250,7 @@ public final class Sheet implements CellAware, Displayable {
         Quantity there = kept.quantity(symbol);
         Source source = Source.sheet(number, symbol + ", record " + kept.digest().substring(0, 12));
         String unit = there.unit().symbol();
-        return register(
-                Quantity.given(symbol, there.in(unit), unit, there.note(), source, this), true);
+        return register(Quantity.given(symbol, there.in(unit), unit, there.note(), source, this));
     }
 
     /**
@@ -366,15 +369,18 @@ public final class Sheet implements CellAware, Displayable {
                         .toList());
     }
 
-    private Quantity register(Quantity quantity, boolean alone) {
+    private Quantity register(Quantity quantity) {
         claim(quantity);
-        if (alone) {
-            add(new Block.Given(quantity));
-        }
+        add(new Block.Given(quantity));
         return quantity;
     }
 
     private void claim(Quantity quantity) {
+        requireFree(quantity);
+        current.put(Objects.requireNonNull(quantity.symbol()), quantity);
+    }
+
+    private void requireFree(Quantity quantity) {
         String symbol = Objects.requireNonNull(quantity.symbol());
         Quantity earlier = current.get(symbol);
         if (earlier != null && cell != null) {
@@ -386,12 +392,15 @@ public final class Sheet implements CellAware, Displayable {
                             + "\" in this sheet; choose another, such as "
                             + (symbol.contains("_") ? symbol + ",2" : symbol + "_2"));
         }
-        current.put(symbol, quantity);
     }
 
     private void forget(Block block) {
         for (Quantity quantity : named(block)) {
-            current.remove(Objects.requireNonNull(quantity.symbol()));
+            String symbol = Objects.requireNonNull(quantity.symbol());
+            Quantity standing = current.get(symbol);
+            if (standing != null && standing.isSameNode(quantity)) {
+                current.remove(symbol);
+            }
         }
     }
 
@@ -414,7 +423,7 @@ public final class Sheet implements CellAware, Displayable {
         }
         for (int i = 0; i < said.size(); i++) {
             if (replaces(block, said.get(i).block)) {
-                said.set(i, fresh);
+                forget(said.set(i, fresh).block);
                 return;
             }
         }
@@ -424,7 +433,7 @@ public final class Sheet implements CellAware, Displayable {
     /** Where nobody tells which cell runs, what bears the same name takes the earlier one's place. */
     private static boolean replaces(Block fresh, Block earlier) {
         if (fresh instanceof Block.Checked a && earlier instanceof Block.Checked b) {
-            return a.check().title().equals(b.check().title());
+            return isSameRequirement(a.check(), b.check());
         } else if (fresh instanceof Block.Tabulated a && earlier instanceof Block.Tabulated b) {
             return a.table().title().equals(b.table().title());
         } else if (fresh instanceof Block.Drawn a && earlier instanceof Block.Drawn b) {
@@ -441,6 +450,22 @@ public final class Sheet implements CellAware, Displayable {
             return fresh.equals(earlier);
         }
         return Objects.equals(freshNames.get(0).symbol(), earlierNames.get(0).symbol());
+    }
+
+    /** One title may stand over many requirements, none of which may get lost. */
+    private static boolean isSameRequirement(Check fresh, Check earlier) {
+        return fresh.title().equals(earlier.title())
+                && fresh.relation().equals(earlier.relation())
+                && formula(fresh.demand()).equals(formula(earlier.demand()))
+                && fresh.limits().stream()
+                        .map(Sheet::formula)
+                        .toList()
+                        .equals(earlier.limits().stream().map(Sheet::formula).toList());
+    }
+
+    private static Object formula(Quantity quantity) {
+        String symbol = quantity.symbol();
+        return symbol == null ? Formula.symbolic(quantity) : symbol;
     }
 
     /** Numbers follow from the order alone. */

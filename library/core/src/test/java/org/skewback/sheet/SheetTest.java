@@ -129,6 +129,48 @@ class SheetTest {
     }
 
     @Test
+    void aSeriesThatIsRefusedLeavesItsSymbolsFree() {
+        sheet.cellStarts("one");
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> sheet.series("x", new double[] {24, Double.NaN}, "m", "columns", DRAWING));
+        sheet.given("y_2", 1, "m", "another", DRAWING);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> sheet.series("y", new double[] {24, 48}, "m", "columns", DRAWING));
+
+        sheet.cellStarts("one");
+        sheet.series("x", new double[] {24, 48}, "m", "columns", DRAWING);
+        sheet.series("y", new double[] {24, 48}, "m", "columns", DRAWING);
+        assertEquals(List.of("Series", "Series"), kinds());
+    }
+
+    @Test
+    void whatASeriesNoLongerHoldsIsStale() {
+        List<Quantity> x = sheet.series("x", new double[] {24, 48, 72}, "m", "columns", DRAWING);
+        sheet.step("a", x.get(2).over(2), "m", "half the last position");
+        sheet.series("x", new double[] {24, 48}, "m", "columns", DRAWING);
+
+        assertTrue(sheet.record().entries().get(1).stale());
+    }
+
+    @Test
+    void whereNobodyTellsTheCellNoRequirementIsLost() {
+        Quantity limit = Quantity.of(400, "m");
+        for (double length : new double[] {500, 300}) {
+            sheet.check("length", Quantity.of(length, "m")).atMost(limit);
+        }
+        sheet.check("length", span()).atMost(Quantity.of(300, "m"));
+        sheet.check("length", span()).atMost(limit);
+        assertEquals(
+                List.of(Verdict.FAILED, Verdict.PASSED, Verdict.STALE, Verdict.PASSED),
+                sheet.record().checks().stream().map(Entry::verdict).toList());
+
+        sheet.check("length", span()).atMost(limit);
+        assertEquals(4, sheet.record().checks().size());
+    }
+
+    @Test
     void aQuantityOfAnEarlierRunOfTheSheetIsRefusedByName() {
         Sheet again = Sheet.numbered("06", "Form of the rib");
         Quantity old = span();
