@@ -45,10 +45,12 @@ public final class Sheet implements CellAware, Displayable {
     private final String title;
     private final List<Said> said = new ArrayList<>();
     private final Map<String, Quantity> current = new LinkedHashMap<>();
+    private final List<Begun> begun = new ArrayList<>();
     private @Nullable String cell;
     private int insertAt;
     private int ids;
     private int shown;
+    private int tries;
 
     private Sheet(String number, String title) {
         if (title.isBlank()) {
@@ -281,11 +283,14 @@ public final class Sheet implements CellAware, Displayable {
      */
     public CheckOf check(String title, Quantity demand) {
         refuseForeign(demand);
+        Begun unfinished = new Begun(++tries, cell, title);
+        begun.add(unfinished);
         return new CheckOf(
                 title,
                 demand,
                 check -> {
                     check.limits().forEach(this::refuseForeign);
+                    begun.removeIf(unfinished::isSettledWith);
                     add(new Block.Checked(check));
                 });
     }
@@ -315,8 +320,15 @@ public final class Sheet implements CellAware, Displayable {
      *
      * @param text in words
      * @return what to show
+     * @throws IllegalStateException when a check was begun and never given a limit
      */
     public Part conclude(String text) {
+        if (!begun.isEmpty()) {
+            throw new IllegalStateException(
+                    "check \""
+                            + begun.get(0).title
+                            + "\" has no limit yet; finish it with atMost, atLeast or between");
+        }
         add(new Block.Conclusion(words(text)));
         List<Entry> fresh = fresh();
         shown = ids;
@@ -347,6 +359,7 @@ public final class Sheet implements CellAware, Displayable {
     @Override
     public void cellStarts(String starting) {
         cell = starting;
+        begun.removeIf(one -> starting.equals(one.cell));
         insertAt = said.size();
         Iterator<Said> all = said.iterator();
         for (int i = 0; all.hasNext(); i++) {
@@ -553,6 +566,21 @@ public final class Sheet implements CellAware, Displayable {
     @Override
     public String toString() {
         return (number.isEmpty() ? "" : number + " ") + title + ", " + said.size() + " blocks";
+    }
+
+    /** A check that has no limit yet. */
+    private record Begun(int id, @Nullable String cell, String title) {
+
+        /**
+         * Settled are this one and, where nobody tells which cell runs, earlier tries of its title.
+         */
+        boolean isSettledWith(Begun other) {
+            return other.id == id || (cell == null && other.cell == null && isEarlierTry(other));
+        }
+
+        private boolean isEarlierTry(Begun other) {
+            return other.id < id && other.title.equals(title);
+        }
     }
 
     /** A block as it was said; whether it is stale is asked each time. */

@@ -171,6 +171,33 @@ class SheetTest {
     }
 
     @Test
+    void aCheckWithoutALimitKeepsTheSheetOpen() {
+        sheet.cellStarts("one");
+        sheet.check("length", span());
+        sheet.cellStarts("two");
+        IllegalStateException e =
+                assertThrows(IllegalStateException.class, () -> sheet.conclude("done"));
+        assertEquals(
+                "check \"length\" has no limit yet; finish it with atMost, atLeast or between",
+                e.getMessage());
+
+        sheet.cellStarts("one");
+        sheet.check("length", span()).atMost(Quantity.of(400, "m"));
+        sheet.cellStarts("two");
+        assertEquals(1, sheet.conclude("done").closing().checks().size());
+    }
+
+    @Test
+    void aCheckThatWasRefusedMayBeSaidAgain() {
+        Quantity span = span();
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> sheet.check("length", span).atMost(Quantity.of(400, "kN")));
+        sheet.check("length", span).atMost(Quantity.of(400, "m"));
+        assertEquals(1, sheet.conclude("done").closing().checks().size());
+    }
+
+    @Test
     void aQuantityOfAnEarlierRunOfTheSheetIsRefusedByName() {
         Sheet again = Sheet.numbered("06", "Form of the rib");
         Quantity old = span();
