@@ -109,7 +109,7 @@ class PackageIssueTest {
                 "01-first.ipynb",
                 "# 01 First *sheet*",
                 "print hello",
-                "record " + record("00"),
+                "record " + record("01"),
                 "record " + record("01", "passed", "passed"));
         notebook(
                 "more/02-second.ipynb",
@@ -296,6 +296,46 @@ class PackageIssueTest {
         notebook("more/02-second.ipynb", "# 02 Second", source);
         String said = stops(PAGES);
         assertTrue(said.contains(message), said);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "part {\"blocks\":[\"b1\"]}|it shows a sheet that it never concludes",
+                "record {ENTRIES}#part {\"blocks\":[\"b2\",\"b3\"]}|more after its conclusion",
+                "record {ENTRIES}#record {OTHER}|two sheets, \"02 T\" and \"03 T\"",
+            })
+    void aCheckThatTheRecordWouldMissStopsTheIssue(String source, String message) throws Exception {
+        twoSheets();
+        issue(PAGES);
+        String said = refusalOf(source);
+        assertTrue(said.startsWith("02 Second: it ") && said.contains(message), said);
+    }
+
+    private String refusalOf(String source) throws Exception {
+        String closing = record("02").replace("}", ",\"entries\":[{\"id\":\"b2\"}]}");
+        String filled =
+                source.replace("{ENTRIES}", closing)
+                        .replace("{OTHER}", record("03", "failed"))
+                        .replace('#', '\n');
+        notebook("more/02-second.ipynb", "# 02 Second", filled);
+        return stops(PAGES);
+    }
+
+    @Test
+    void aSheetMayShowAgainWhatItsRecordHolds() throws Exception {
+        twoSheets();
+        String closing = record("02", "passed").replace("]}", "],\"entries\":[{\"id\":\"b2\"}]}");
+        notebook(
+                "more/02-second.ipynb",
+                "# 02 Second",
+                "part {\"blocks\":[\"b1\"]}",
+                "record " + record("02"),
+                "record " + closing,
+                "part {\"blocks\":[\"b2\"]}");
+        assertEquals(new CheckCount(3, 0, 0), issue(PAGES).checks());
     }
 
     @Test

@@ -20,9 +20,11 @@ import org.skewback.desk.notebook.Output;
 
 /**
  * Kernels inside the test that do what each line of a cell says: {@code print}, {@code record},
- * {@code earlier}, {@code fail}, {@code throw}, {@code poison}, {@code trouble}.
+ * {@code part}, {@code earlier}, {@code fail}, {@code throw}, {@code poison}, {@code trouble}.
  */
 public final class ScriptedKernels implements KernelLauncher {
+
+    private static final String PART = "application/vnd.skewback.part+json";
 
     private int open;
     private int launched;
@@ -72,8 +74,10 @@ public final class ScriptedKernels implements KernelLauncher {
                 Output.Failure failure = new Output.Failure("Fault", rest, List.of());
                 switch (words[0]) {
                     case "print" -> gives.add(new Output.Stream("stdout", rest + "\n"));
-                    case "record" -> gives.add(display(json(rest)));
-                    case "recordtext" -> gives.add(display(TextNode.valueOf(rest)));
+                    case "record" -> gives.add(display(SheetRecord.MIME, json(rest)));
+                    case "recordtext" ->
+                            gives.add(display(SheetRecord.MIME, TextNode.valueOf(rest)));
+                    case "part" -> gives.add(display(PART, TextNode.valueOf(rest)));
                     case "earlier" -> gives.add(new Output.Stream("stdout", earlier()));
                     case "fail" -> {
                         return new CellRun(count, failure);
@@ -108,9 +112,9 @@ public final class ScriptedKernels implements KernelLauncher {
         }
     }
 
-    private static Output display(JsonNode record) {
+    private static Output display(String type, JsonNode shown) {
         return new Output.Display(
-                Map.of(SheetRecord.MIME, record), JsonNodeFactory.instance.objectNode(), false);
+                Map.of(type, shown), JsonNodeFactory.instance.objectNode(), false);
     }
 
     private static JsonNode json(String text) {
