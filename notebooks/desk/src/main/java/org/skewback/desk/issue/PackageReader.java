@@ -4,12 +4,14 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.dataformat.toml.TomlMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
@@ -30,6 +32,7 @@ public final class PackageReader {
     /** Name of the file in the package folder. */
     public static final String FILE = "package.toml";
 
+    private static final byte[] MARK = "\uFEFF".getBytes(StandardCharsets.UTF_8);
     private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final Set<String> KEYS =
             Set.of(
@@ -74,7 +77,7 @@ public final class PackageReader {
         }
         JsonNode root;
         try {
-            root = new TomlMapper().readTree(Files.readAllBytes(file));
+            root = new TomlMapper().readTree(withoutMark(Files.readAllBytes(file)));
         } catch (JsonProcessingException e) {
             String where = e.getLocation() == null ? "" : ", line " + e.getLocation().getLineNr();
             throw new Problem(file + where + ": " + e.getOriginalMessage(), e);
@@ -91,6 +94,14 @@ public final class PackageReader {
                                     "", reader.faults.stream().map(f -> "\n  " + f).toList()));
         }
         return info;
+    }
+
+    /** Some editors begin a file with a byte order mark, which TOML 1.0 does not know. */
+    private static byte[] withoutMark(byte[] text) {
+        boolean marked =
+                text.length >= MARK.length
+                        && Arrays.equals(text, 0, MARK.length, MARK, 0, MARK.length);
+        return marked ? Arrays.copyOfRange(text, MARK.length, text.length) : text;
     }
 
     private PackageInfo info() {

@@ -67,6 +67,11 @@ class PackageReaderTest {
     }
 
     @Test
+    void aByteOrderMarkBeforeTheFirstKeyDoesNoHarm() throws Exception {
+        assertEquals(read(GOOD), read("\uFEFF" + GOOD));
+    }
+
+    @Test
     void aDateInQuotationMarksIsADate() throws Exception {
         assertEquals(
                 LocalDate.of(2026, 3, 31),
