@@ -160,6 +160,11 @@ public record Dimension(long packed) {
         return name != null ? name : toString();
     }
 
+    /** Whether the trade has a word for what has this dimension. */
+    boolean isNamed() {
+        return NAMES.containsKey(this);
+    }
+
     /**
      * Writes the powers of the SI base units.
      *

@@ -76,6 +76,46 @@ public final class Numerals {
     }
 
     /**
+     * Writes a number with a stated count of significant digits, trailing zeros included.
+     *
+     * <p>Where a number has more places before the point than digits are stated, zeros fill them:
+     * 29 008 with three digits is 29 000.
+     *
+     * @param value finite number
+     * @param digits significant digits, from 1 to 17
+     * @return such as {@code 29.01} or {@code 0.500}
+     * @throws IllegalArgumentException when the digits are outside their range
+     */
+    public static String significant(double value, int digits) {
+        if (digits < 1 || digits > DOUBLE_DIGITS) {
+            throw new IllegalArgumentException(
+                    "significant digits are " + digits + "; allowed are 1 to " + DOUBLE_DIGITS);
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = shortest(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+        int magnitude = rounded.precision() - rounded.scale() - 1;
+        return readable(rounded.setScale(digits - 1 - magnitude, RoundingMode.UNNECESSARY));
+    }
+
+    /**
+     * Reads a number as {@link #exact}, {@link #result}, {@link #written}, {@link #fixed} and {@link
+     * #significant} write it, whatever the locale.
+     *
+     * <p>The decimal sign is a point. Groups of three digits may be set apart by a narrow no-break
+     * space, a no-break space or an ordinary one, the same throughout. A power of ten is {@code
+     * e-5}, {@code × 10⁻⁵} or {@code × 10^-5}; the minus is {@code −} or a hyphen.
+     *
+     * @param text such as {@code 29 008} or {@code 1.2 × 10⁻⁵}
+     * @return the nearest double
+     * @throws IllegalArgumentException when the text is no such number, or not finite as a double
+     */
+    public static double parse(String text) {
+        return QuantityParser.number(text);
+    }
+
+    /**
      * Writes a number with a fixed count of decimals, for the columns of a table.
      *
      * @param value finite number
@@ -90,11 +130,11 @@ public final class Numerals {
      * Writes the value of a quantity in the unit it shows, without the unit.
      *
      * @param quantity any quantity
-     * @return {@link #written} for a leaf, {@link #result} for anything calculated
+     * @return {@link #written} for a leaf in whatever unit, {@link #result} for anything calculated
      */
     public static String of(Quantity quantity) {
         double value = quantity.in(quantity.unit());
-        return quantity.isLeaf() ? written(clean(value)) : result(value);
+        return quantity.isAuthors() ? written(clean(value)) : result(value);
     }
 
     /**
@@ -105,6 +145,19 @@ public final class Numerals {
      */
     public static String withUnit(Quantity quantity) {
         return withUnit(of(quantity), quantity.unit().symbol());
+    }
+
+    /**
+     * Writes the value of a quantity with a stated count of significant digits, and its unit.
+     *
+     * @param quantity any quantity
+     * @param digits significant digits, from 1 to 17
+     * @return such as {@code 29.008 MN} for five
+     * @throws IllegalArgumentException when the digits are outside their range
+     */
+    public static String withUnit(Quantity quantity, int digits) {
+        double value = quantity.in(quantity.unit());
+        return withUnit(significant(value, digits), quantity.unit().symbol());
     }
 
     static String withUnit(String number, String unit) {

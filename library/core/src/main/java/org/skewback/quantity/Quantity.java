@@ -82,6 +82,20 @@ public final class Quantity implements Displayable {
     }
 
     /**
+     * Reads a quantity as it is printed, strictly and whatever the locale.
+     *
+     * <p>The number is read by {@link Numerals#parse}, the unit by {@link Unit#of}; a space stands
+     * between them, of whatever width, save before °, ′, ″, % and ‰.
+     *
+     * @param text such as {@code 29 008 kN}, {@code 1.2e-5 1/K} or {@code 38.66°}
+     * @return the quantity, without a symbol and without a source
+     * @throws IllegalArgumentException when the text is no quantity or the unit not known
+     */
+    public static Quantity parse(String text) {
+        return QuantityParser.quantity(text);
+    }
+
+    /**
      * Makes a named input with its source.
      *
      * @param symbol such as {@code L} or {@code N_Ed}
@@ -162,6 +176,34 @@ public final class Quantity implements Displayable {
                             + dimension().inWords());
         }
         return new Quantity(value, dimension, Operation.NAMED, this, null, label, shown);
+    }
+
+    /**
+     * Shows this quantity in another unit, under the same symbol and with the same origin.
+     *
+     * @param wanted unit to show, of this dimension
+     * @return a node with the same value; where this one has a symbol, it stands behind the new one
+     * @throws DimensionException when the unit has another dimension, or would turn a reading in °C
+     *     into a difference in kelvin or back
+     * @throws IllegalArgumentException when the unit is not known
+     */
+    public Quantity inUnit(String wanted) {
+        Unit shown = Unit.of(wanted);
+        boolean convertible = shown.dimension().packed() == dimension;
+        if (!convertible || shown.isReading() != isReading()) {
+            throw new DimensionException(
+                    "cannot show "
+                            + brief()
+                            + " in "
+                            + unitInWords(shown)
+                            + (convertible ? ": a reading is no difference" : ""));
+        }
+        if (detail instanceof Label label) {
+            // No owner: the sheet's own node is the one behind, and only one node can be that.
+            Label same = new Label(label.symbol(), label.note(), label.source(), null);
+            return new Quantity(value, dimension, Operation.NAMED, this, null, same, shown);
+        }
+        return new Quantity(value, dimension, operation, first, second, detail, shown);
     }
 
     private static Quantity leaf(
@@ -781,6 +823,23 @@ public final class Quantity implements Displayable {
         return operation == Operation.VALUE || operation == Operation.GIVEN;
     }
 
+    /** Whether this is another quantity in another unit, under the same symbol. */
+    boolean isShownAgain() {
+        return operation == Operation.NAMED
+                && owner() == null
+                && first != null
+                && Objects.equals(first.symbol(), symbol());
+    }
+
+    /** Whether an author wrote this number down, in this unit or another. */
+    boolean isAuthors() {
+        Quantity node = this;
+        while (node.isShownAgain()) {
+            node = Objects.requireNonNull(node.first);
+        }
+        return node.isLeaf();
+    }
+
     /**
      * Tells whether another is this very node of the graph, rather than one of equal value.
      *
@@ -949,6 +1008,19 @@ public final class Quantity implements Displayable {
     @Override
     public String toString() {
         return brief();
+    }
+
+    /**
+     * Writes the symbol, if there is one, the value with a stated count of digits, and the unit.
+     *
+     * @param digits significant digits, from 1 to 17
+     * @return such as {@code H = 29 008.0 kN} for six
+     * @throws IllegalArgumentException when the digits are outside their range
+     */
+    public String toString(int digits) {
+        String text = Numerals.withUnit(this, digits);
+        String symbol = symbol();
+        return symbol == null ? text : symbol + " = " + text;
     }
 
     @Override

@@ -18,8 +18,10 @@ public record Unit(String symbol, double factor, double offset, Dimension dimens
      *
      * <p>A unit is a product of symbols joined by {@code ·}, {@code *} or a space, with {@code /}
      * for division, brackets, and exponents written {@code ²}, {@code ^2} or {@code ^(1/2)}. Known
-     * are the SI units of mechanics with their prefixes, and the trade's: t, min, h, d, bar, l, °,
-     * ′, ″, gon, %, ‰, °C. Lengths, forces and masses in other systems are not known.
+     * are the SI units of mechanics with their prefixes, and the trade's: t, min, h, d, ha, bar, l,
+     * Wh, °, ′, ″, gon, %, ‰, ppm, °C. Lengths, forces and masses in other systems are not known. A
+     * symbol that misses by its capitals ({@code kn}) or by the dot of a product ({@code Nm}) is
+     * refused with the symbol that may have been meant.
      *
      * @param text such as {@code kN/m}, {@code N/mm²}, {@code t}; empty or {@code 1} for plain
      *     numbers

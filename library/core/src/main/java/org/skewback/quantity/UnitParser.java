@@ -88,11 +88,14 @@ final class UnitParser {
         }
         String symbol = text.substring(start, at);
         if (symbol.isEmpty()) {
-            throw refused("a unit's symbol is missing at position " + (at + 1));
+            throw refused(
+                    "a unit's symbol is missing at position "
+                            + (at + 1)
+                            + UnitHint.afterSymbol(text, at));
         }
         Unit unit = UnitTable.find(symbol);
         if (unit == null) {
-            throw refused("\"" + symbol + "\" is not a known unit");
+            throw refused("\"" + symbol + "\" is not a known unit" + UnitHint.near(symbol));
         }
         if (unit.isReading()) {
             throw refused("°C is a reading on a scale; in a product write K");

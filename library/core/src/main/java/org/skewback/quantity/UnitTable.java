@@ -1,25 +1,32 @@
 package org.skewback.quantity;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The units by symbol.
  *
- * <p>Factors are exact by definition: SI Brochure, 9th ed. (2019), tables 4, 7 and 8; the gon from
- * ISO 80000-3.
+ * <p>Factors are exact by definition: SI Brochure, 9th ed. (2019), tables 4, 7 and 8; parts per
+ * million from its §5.4.7; the gon from ISO 80000-3; the watt hour is 3600 J by its name.
  */
 final class UnitTable {
 
+    private static final int LONGEST_PREFIX = 2;
+
     private static final Map<String, Double> PREFIXES =
             Map.ofEntries(
+                    Map.entry("p", 1e-12),
                     Map.entry("n", 1e-9),
                     Map.entry("µ", 1e-6),
                     Map.entry("μ", 1e-6),
                     Map.entry("m", 1e-3),
                     Map.entry("c", 1e-2),
                     Map.entry("d", 1e-1),
+                    Map.entry("da", 1e1),
                     Map.entry("h", 1e2),
                     Map.entry("k", 1e3),
                     Map.entry("M", 1e6),
@@ -43,6 +50,7 @@ final class UnitTable {
         prefixed("rad", 1, Dimension.NONE);
         prefixed("t", 1e3, Dimension.MASS);
         prefixed("bar", 1e5, Dimension.of(-1, 1, -2));
+        prefixed("Wh", 3600, Dimension.of(2, 1, -2));
         prefixed("l", 1e-3, Dimension.of(3, 0, 0));
         prefixed("L", 1e-3, Dimension.of(3, 0, 0));
         plain("min", 60, Dimension.TIME);
@@ -55,6 +63,7 @@ final class UnitTable {
         plain("gon", StrictMath.PI / 200, Dimension.NONE);
         plain("%", 1e-2, Dimension.NONE);
         plain("‰", 1e-3, Dimension.NONE);
+        plain("ppm", 1e-6, Dimension.NONE);
         plain("1", 1, Dimension.NONE);
         PLAIN.put("°C", new Unit("°C", 1, 273.15, Dimension.TEMPERATURE));
         for (String habit :
@@ -79,12 +88,25 @@ final class UnitTable {
         if (whole != null || symbol.length() < 2) {
             return whole;
         }
-        Double prefix = PREFIXES.get(symbol.substring(0, 1));
-        Unit stem = PREFIXED.get(symbol.substring(1));
-        if (prefix == null || stem == null) {
-            return null;
+        for (int length = 1; length <= LONGEST_PREFIX && length < symbol.length(); length++) {
+            Double prefix = PREFIXES.get(symbol.substring(0, length));
+            Unit stem = PREFIXED.get(symbol.substring(length));
+            if (prefix != null && stem != null) {
+                return new Unit(symbol, prefix * stem.factor(), 0, stem.dimension());
+            }
         }
-        return new Unit(symbol, prefix * stem.factor(), 0, stem.dimension());
+        return null;
+    }
+
+    /** Lists every symbol that can be found, with and without prefixes, in the order of letters. */
+    static List<String> symbols() {
+        Set<String> symbols = new TreeSet<>(PLAIN.keySet());
+        symbols.remove("1");
+        for (String stem : PREFIXED.keySet()) {
+            symbols.add(stem);
+            PREFIXES.keySet().forEach(prefix -> symbols.add(prefix + stem));
+        }
+        return List.copyOf(symbols);
     }
 
     static Unit usual(Dimension dimension) {

@@ -3,11 +3,15 @@ package org.skewback.quantity;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javax.measure.MetricPrefix;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tech.units.indriya.format.SimpleUnitFormat;
 import tech.units.indriya.unit.Units;
@@ -27,6 +31,104 @@ class UnitTest {
                 1,
                 Unit.of(text).factor() / factor(SimpleUnitFormat.getInstance().parse(text)),
                 1e-14);
+    }
+
+    private record Built(String text, javax.measure.Unit<?> unit) {
+
+        javax.measure.Unit<?> by(Built other, int power) {
+            return unit.multiply(other.unit.pow(power));
+        }
+
+        @Override
+        public String toString() {
+            return text;
+        }
+    }
+
+    /** Units built from the reference library's own parts, so that its parser has no say. */
+    static Stream<Built> factorIsThatOfTheSameUnitBuiltInTheReferenceLibrary() {
+        List<Built> lengths =
+                List.of(
+                        new Built("m", Units.METRE),
+                        new Built("mm", MetricPrefix.MILLI(Units.METRE)),
+                        new Built("cm", MetricPrefix.CENTI(Units.METRE)),
+                        new Built("km", MetricPrefix.KILO(Units.METRE)));
+        List<Built> others =
+                List.of(
+                        new Built("N", Units.NEWTON),
+                        new Built("daN", MetricPrefix.DECA(Units.NEWTON)),
+                        new Built("kN", MetricPrefix.KILO(Units.NEWTON)),
+                        new Built("MN", MetricPrefix.MEGA(Units.NEWTON)),
+                        new Built("GN", MetricPrefix.GIGA(Units.NEWTON)),
+                        new Built("kg", Units.KILOGRAM),
+                        new Built("g", Units.GRAM),
+                        new Built("kJ", MetricPrefix.KILO(Units.JOULE)),
+                        new Built("mrad", MetricPrefix.MILLI(Units.RADIAN)),
+                        new Built("µrad", MetricPrefix.MICRO(Units.RADIAN)));
+        List<Built> built = new ArrayList<>();
+        for (Built other : others) {
+            for (Built length : lengths) {
+                String by = other.text + "/" + length.text;
+                built.add(new Built(other.text + "·" + length.text, other.by(length, 1)));
+                built.add(new Built(by, other.by(length, -1)));
+                built.add(new Built(by + "²", other.by(length, -2)));
+                built.add(new Built(by + "^3", other.by(length, -3)));
+            }
+        }
+        built.add(new Built("hPa", MetricPrefix.HECTO(Units.PASCAL)));
+        built.add(new Built("pm", MetricPrefix.PICO(Units.METRE)));
+        built.add(new Built("nm", MetricPrefix.NANO(Units.METRE)));
+        built.add(new Built("dm", MetricPrefix.DECI(Units.METRE)));
+        built.add(new Built("TN", MetricPrefix.TERA(Units.NEWTON)));
+        built.add(new Built("MPa·s", MetricPrefix.MEGA(Units.PASCAL).multiply(Units.SECOND)));
+        built.add(new Built("1/min", Units.MINUTE.inverse()));
+        built.add(new Built("km/h", Units.KILOMETRE_PER_HOUR));
+        built.add(new Built("m³/h", Units.CUBIC_METRE.divide(Units.HOUR)));
+        built.add(new Built("kWh", MetricPrefix.KILO(Units.WATT).multiply(Units.HOUR)));
+        built.add(new Built("l/s", Units.LITRE.divide(Units.SECOND)));
+        built.add(new Built("%", Units.PERCENT));
+        built.add(new Built("1/K", Units.KELVIN.inverse()));
+        return built.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource
+    void factorIsThatOfTheSameUnitBuiltInTheReferenceLibrary(Built built) {
+        Unit ours = Unit.of(built.text);
+        assertEquals(1, ours.factor() / factor(built.unit), 1e-14);
+        assertEquals(7.25, ours.fromSi(ours.toSi(7.25)), 4 * Math.ulp(7.25));
+    }
+
+    @Test
+    void arcMinutesAndSecondsAreSixtiethsOfADegree() {
+        assertEquals(Unit.of("°").factor(), 60 * Unit.of("′").factor(), 1e-17);
+        assertEquals(Unit.of("′").factor(), 60 * Unit.of("″").factor(), 1e-18);
+        assertEquals(1e-6, Unit.of("ppm").factor());
+        assertEquals(Unit.of("ppm").factor(), Unit.of("µm/m").factor(), 1e-21);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "kn, did you mean kN?",
+        "KN, did you mean kN?",
+        "mpa, did you mean MPa or mPa?",
+        "Kg/m, did you mean kg?",
+        "hz, did you mean Hz?",
+        "Nm, write a product with a dot: N·m",
+        "kNm/m, write a product with a dot: kN·m",
+        "Nmm, write a product with a dot: N·mm",
+        "mm2, write exponents as ² or ^2",
+        "kN-m, write a product with a dot: ·"
+    })
+    void aNearMissIsRefusedWithWhatMayHaveBeenMeant(String text, String hint) {
+        Exception e = assertThrows(IllegalArgumentException.class, () -> Unit.of(text));
+        assertEquals(true, e.getMessage().endsWith("; " + hint), e.getMessage());
+    }
+
+    @Test
+    void whatIsNearToNothingGetsNoHint() {
+        Exception e = assertThrows(IllegalArgumentException.class, () -> Unit.of("kip"));
+        assertEquals("unit \"kip\": \"kip\" is not a known unit", e.getMessage());
     }
 
     @SuppressWarnings({
