@@ -1,5 +1,6 @@
 package org.skewback.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.skewback.quantity.Expression.Absolute;
 import org.skewback.quantity.Expression.Binding;
@@ -19,6 +20,9 @@ import org.skewback.quantity.Expression.Words;
 
 /** Walks over a formula and decides where brackets stand, the same for every output. */
 final class FormulaWriter {
+
+    /** Room for an operator and the gaps around it. */
+    private static final int SIGN = 3;
 
     private final Notation notation;
 
@@ -61,6 +65,62 @@ final class FormulaWriter {
         }
     }
 
+    /**
+     * A part of a formula before which a line may break.
+     *
+     * @param written the part, with the operator that joins it to what stands before
+     * @param width about how many letters wide it is
+     */
+    record Part(String written, int width) {}
+
+    /**
+     * Takes a formula apart at its loosest operators, and what is still too wide at the next.
+     *
+     * @param expression the formula
+     * @param most how wide a part may be before it is taken apart further
+     * @return the parts in order; joined, they are the formula
+     */
+    List<Part> parts(Expression expression, int most) {
+        List<Part> parts = new ArrayList<>();
+        if (expression instanceof Sum sum) {
+            for (Term term : sum.terms()) {
+                boolean first = parts.isEmpty();
+                String sign = notation.sign(first, term.subtracted());
+                boolean wide = PrintedWidth.of(term.expression()) > most;
+                if (wide && term.expression() instanceof Product product) {
+                    addFactors(parts, sign, product);
+                } else {
+                    parts.add(new Part(sign + term(term, first), width(term.expression())));
+                }
+            }
+        } else if (expression instanceof Product product) {
+            addFactors(parts, "", product);
+        } else if (expression instanceof Negation negation
+                && negation.argument() instanceof Product product) {
+            addFactors(parts, notation.negation(""), product);
+        } else if (expression instanceof Chosen chosen) {
+            parts.addAll(parts(chosen.chosen(), most));
+            String condition =
+                    notation.chosen("", write(chosen.left()), chosen.sign(), write(chosen.right()));
+            parts.add(new Part(condition, width(chosen.left()) + width(chosen.right())));
+        } else {
+            parts.add(new Part(write(expression), width(expression)));
+        }
+        return parts;
+    }
+
+    private void addFactors(List<Part> parts, String before, Product product) {
+        String joint = before;
+        for (Expression factor : product.factors()) {
+            parts.add(new Part(joint + within(factor, Binding.PRODUCT), width(factor)));
+            joint = notation.times();
+        }
+    }
+
+    private static int width(Expression expression) {
+        return SIGN + PrintedWidth.of(expression);
+    }
+
     private List<String> all(List<Expression> expressions) {
         return expressions.stream().map(this::write).toList();
     }
@@ -70,12 +130,15 @@ final class FormulaWriter {
         for (Term term : terms) {
             boolean first = written.length() == 0;
             written.append(notation.sign(first, term.subtracted()));
-            // A negative number may lead a sum without brackets; anywhere else it needs them.
-            boolean leads = first && !term.subtracted() && term.expression() instanceof Value;
-            written.append(
-                    leads ? write(term.expression()) : within(term.expression(), Binding.PRODUCT));
+            written.append(term(term, first));
         }
         return notation.sum(written.toString());
+    }
+
+    private String term(Term term, boolean first) {
+        // A negative number may lead a sum without brackets; anywhere else it needs them.
+        boolean leads = first && !term.subtracted() && term.expression() instanceof Value;
+        return leads ? write(term.expression()) : within(term.expression(), Binding.PRODUCT);
     }
 
     private String fraction(Fraction fraction) {

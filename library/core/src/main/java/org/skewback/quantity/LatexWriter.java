@@ -1,5 +1,6 @@
 package org.skewback.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.skewback.quantity.Expression.Value;
@@ -66,6 +67,9 @@ public final class LatexWriter {
                     "Psi",
                     "Omega");
 
+    /** About as many letters as a notebook shows beside each other. */
+    private static final int WIDTH = 80;
+
     private static final FormulaWriter WRITER = new FormulaWriter(new Latex());
 
     private LatexWriter() {}
@@ -78,6 +82,30 @@ public final class LatexWriter {
      */
     public static String write(Expression expression) {
         return WRITER.write(expression);
+    }
+
+    /**
+     * Writes an expression over several lines where it is wide, broken before + − · at the top, and
+     * never inside brackets or a fraction.
+     *
+     * @param expression the formula
+     * @return one line or more; joined, they are what {@link #write} gives
+     */
+    static List<String> lines(Expression expression) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        int width = 0;
+        for (FormulaWriter.Part part : WRITER.parts(expression, WIDTH)) {
+            if (width > 0 && width + part.width() > WIDTH) {
+                lines.add(line.toString());
+                line.setLength(0);
+                width = 0;
+            }
+            line.append(part.written());
+            width += part.width();
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
     private static final class Latex implements Notation {
@@ -117,7 +145,12 @@ public final class LatexWriter {
 
         @Override
         public String product(List<String> factors) {
-            return String.join(" \\cdot ", factors);
+            return String.join(times(), factors);
+        }
+
+        @Override
+        public String times() {
+            return " \\cdot ";
         }
 
         @Override

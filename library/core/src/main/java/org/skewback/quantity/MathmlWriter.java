@@ -57,7 +57,12 @@ public final class MathmlWriter {
 
         @Override
         public String product(List<String> factors) {
-            return row(String.join("<mo>·</mo>", factors));
+            return row(String.join(times(), factors));
+        }
+
+        @Override
+        public String times() {
+            return "<mo>·</mo>";
         }
 
         @Override

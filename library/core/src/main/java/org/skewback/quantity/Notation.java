@@ -24,6 +24,9 @@ interface Notation {
 
     String product(List<String> factors);
 
+    /** The sign between the factors of a product, with the gaps around it. */
+    String times();
+
     String fraction(String numerator, String denominator);
 
     String power(String base, Rational exponent);

@@ -886,6 +886,17 @@ public final class Quantity implements Displayable {
         return WorkedStep.of(this);
     }
 
+    /**
+     * Gives the formula behind this quantity, with its result in a stated count of digits.
+     *
+     * @param digits significant digits of the result, from 1 to 17
+     * @return symbol = formula = numbers put in = result, as far as each says something new
+     * @throws IllegalArgumentException when the digits are outside their range
+     */
+    public WorkedStep worked(int digits) {
+        return WorkedStep.of(this, digits);
+    }
+
     Operation operation() {
         return operation;
     }

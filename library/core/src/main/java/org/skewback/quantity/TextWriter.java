@@ -62,7 +62,12 @@ public final class TextWriter {
 
         @Override
         public String product(List<String> factors) {
-            return String.join(" · ", factors);
+            return String.join(times(), factors);
+        }
+
+        @Override
+        public String times() {
+            return " · ";
         }
 
         @Override

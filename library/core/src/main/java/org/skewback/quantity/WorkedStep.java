@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import org.skewback.display.Displayable;
 import org.skewback.quantity.Expression.Outcome;
 import org.skewback.quantity.Expression.Symbol;
+import org.skewback.quantity.Expression.Value;
 import org.skewback.quantity.Expression.Words;
 
 /**
@@ -19,6 +20,8 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
 
     /** Longer than this, each side stands on a line of its own. */
     private static final int ONE_LINE = 64;
+
+    private static final String EQUALS = " = ";
 
     /**
      * Keeps copies, so that nobody can change it from outside.
@@ -36,12 +39,30 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
      * @return its equation
      */
     public static WorkedStep of(Quantity quantity) {
+        return of(quantity, Formula.value(quantity));
+    }
+
+    /**
+     * Works out a quantity and states the result with a count of significant digits.
+     *
+     * @param quantity any quantity
+     * @param digits significant digits of the result, from 1 to 17
+     * @return its equation
+     * @throws IllegalArgumentException when the digits are outside their range
+     */
+    public static WorkedStep of(Quantity quantity, int digits) {
+        Unit unit = quantity.unit();
+        return of(
+                quantity,
+                new Value(Numerals.significant(quantity.in(unit), digits), unit.symbol()));
+    }
+
+    private static WorkedStep of(Quantity quantity, Value result) {
         List<Expression> sides = new ArrayList<>();
         String symbol = quantity.symbol();
         if (symbol != null) {
             sides.add(new Symbol(symbol));
         }
-        Expression result = Formula.value(quantity);
         if (!quantity.isLeaf()) {
             Expression formula = Formula.symbolic(quantity);
             add(sides, formula, result);
@@ -63,38 +84,51 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
     /**
      * Writes the equation as plain text.
      *
-     * @return one line, or one line a side where it is long
+     * @return one line, or one line a side where it is long; a side of more than 88 characters is
+     *     broken where it binds most loosely, and stands indented behind its equals sign
      */
     public String text() {
         List<String> written = sides.stream().map(TextWriter::write).toList();
-        String line = String.join(" = ", written);
-        if (line.length() <= ONE_LINE || sides.size() < 3) {
+        String line = String.join(EQUALS, written);
+        if (line.length() <= ONE_LINE || (sides.size() < 3 && line.length() <= TextLines.WIDTH)) {
             return line;
         }
-        String head = written.get(0);
-        return head
-                + written.stream()
-                        .skip(1)
-                        .collect(
-                                Collectors.joining(
-                                        "\n" + " ".repeat(head.length()) + " = ", " = ", ""));
+        boolean named = sides.get(0) instanceof Symbol;
+        int indent = named ? written.get(0).length() : 1;
+        StringBuilder text = new StringBuilder(TextLines.broken(written.get(0), 0));
+        for (int i = 1; i < written.size(); i++) {
+            if (i > 1 || !named) {
+                text.append('\n').append(" ".repeat(indent));
+            }
+            text.append(EQUALS).append(TextLines.broken(written.get(i), indent + EQUALS.length()));
+        }
+        return text.toString();
     }
 
     /**
      * Writes the equation as LaTeX.
      *
-     * @return mathematics for display mode, without dollar signs
+     * @return mathematics for display mode, without dollar signs; a side too wide for a notebook is
+     *     broken before + − · outside all brackets
      */
     public String latex() {
-        List<String> written = sides.stream().map(LatexWriter::write).toList();
-        if (isShort()) {
-            return String.join(" = ", written);
+        List<List<String>> written = sides.stream().map(LatexWriter::lines).toList();
+        if (isShort() && written.stream().allMatch(lines -> lines.size() == 1)) {
+            return written.stream().map(lines -> lines.get(0)).collect(Collectors.joining(EQUALS));
         }
-        return "\\begin{aligned}"
-                + written.get(0)
-                + written.stream()
-                        .skip(1)
-                        .collect(Collectors.joining(" \\\\ &= ", " &= ", "\\end{aligned}"));
+        boolean headFits = written.get(0).size() == 1;
+        StringBuilder latex = new StringBuilder("\\begin{aligned}");
+        for (int i = 0; i < written.size(); i++) {
+            if (i > 1 || (i == 1 && !headFits)) {
+                latex.append(" \\\\ ");
+            } else if (i == 1) {
+                latex.append(' ');
+            }
+            latex.append(i > 0 ? "&= " : headFits ? "" : "& ");
+            // The empty group makes the sign an operator again: a line has nothing before it.
+            latex.append(String.join(" \\\\ &\\quad {}", written.get(i)));
+        }
+        return latex.append("\\end{aligned}").toString();
     }
 
     /**

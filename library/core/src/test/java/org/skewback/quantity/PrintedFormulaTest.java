@@ -2,6 +2,7 @@ package org.skewback.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import net.jqwik.api.Example;
@@ -58,6 +59,94 @@ class PrintedFormulaTest {
         }
         assertEquals(0, depth, latex);
         assertEquals(latex.split("\\\\left", -1).length, latex.split("\\\\right", -1).length);
+    }
+
+    @Property(tries = 2000)
+    void brokenTextJoinedIsTheFormulaAgain(
+            @ForAll long seed, @ForAll @IntRange(max = 60) int size) {
+        RandomGraph graph = new RandomGraph(seed);
+        Quantity quantity = graph.grow(size);
+        String text = TextWriter.write(Formula.symbolic(quantity));
+        String broken = TextLines.broken(text, 7);
+        assertEquals(text, broken.replaceAll("\n +", " "));
+        broken.lines()
+                .forEach(line -> assertEquals(true, line.length() <= TextLines.WIDTH, broken));
+    }
+
+    @Property(tries = 1000)
+    void aStepBrokenOverLinesSaysTheSame(@ForAll long seed, @ForAll @IntRange(max = 60) int size) {
+        Quantity quantity = new RandomGraph(seed).grow(size);
+        quantity = quantity.named("H", quantity.unit().symbol(), "");
+        String text = quantity.worked().text();
+        String line =
+                quantity.worked().sides().stream()
+                        .map(TextWriter::write)
+                        .collect(Collectors.joining(" = "));
+        assertEquals(line, text.replaceAll("\n +", " "));
+    }
+
+    /** The oracle counts brackets; it shares nothing with the code that breaks. */
+    @Property(tries = 1000)
+    void latexBreaksAtTheTopAndLosesNothing(
+            @ForAll long seed, @ForAll @IntRange(max = 60) int size) {
+        Expression formula = Formula.symbolic(new RandomGraph(seed).grow(size));
+        List<String> lines = LatexWriter.lines(formula);
+        assertEquals(LatexWriter.write(formula), String.join("", lines));
+        for (String line : lines) {
+            assertEquals(
+                    line.split("\\\\left", -1).length, line.split("\\\\right", -1).length, line);
+            assertEquals(
+                    line.chars().filter(c -> c == '{').count(),
+                    line.chars().filter(c -> c == '}').count(),
+                    line);
+        }
+        for (String line : lines.subList(1, lines.size())) {
+            assertEquals(
+                    true,
+                    line.startsWith(" + ") || line.startsWith(" - ") || line.startsWith(" \\cdot "),
+                    line);
+        }
+    }
+
+    /** By hand: Σ (1000 + i)(20 + i) over i = 1 … 12 is 240 000 + 1020 · 78 + 650 = 320 210. */
+    @Example
+    void aLongSumIsBrokenBeforeItsSigns() {
+        Source source = Source.assumption("an example");
+        Quantity total = Quantity.of(0, "kN");
+        for (int i = 1; i <= 12; i++) {
+            Quantity load = Quantity.given("q_" + i, 1000 + i, "kN/m", "", source);
+            Quantity length = Quantity.given("l_" + i, 20 + i, "m", "", source);
+            total = i == 1 ? load.times(length) : total.plus(load.times(length));
+        }
+        Quantity named = total.named("V_Ed", "kN", "shear force");
+        assertEquals(
+                """
+                V_Ed = q_1 · l_1 + q_2 · l_2 + q_3 · l_3 + q_4 · l_4 + q_5 · l_5 + q_6 · l_6 + q_7 · l_7
+                         + q_8 · l_8 + q_9 · l_9 + q_10 · l_10 + q_11 · l_11 + q_12 · l_12
+                     = 1 001 kN/m · 21 m + 1 002 kN/m · 22 m + 1 003 kN/m · 23 m + 1 004 kN/m · 24 m
+                         + 1 005 kN/m · 25 m + 1 006 kN/m · 26 m + 1 007 kN/m · 27 m + 1 008 kN/m · 28 m
+                         + 1 009 kN/m · 29 m + 1 010 kN/m · 30 m + 1 011 kN/m · 31 m + 1 012 kN/m · 32 m
+                     = 320 210 kN\
+                """,
+                spaced(named.worked().text()));
+        String latex = named.worked().latex();
+        assertEquals(true, latex.startsWith("\\begin{aligned}V_{\\mathrm{Ed}} &= q_{1}"), latex);
+        assertEquals(true, latex.contains(" \\\\ &\\quad {} + "), latex);
+        assertEquals("V_Ed = 320 210 kN", spaced(named.toString()));
+        assertEquals(
+                true, spaced(named.worked(3).text()).endsWith("= 320 000 kN"), named.toString());
+    }
+
+    @Example
+    void aLongBracketIsBrokenInsideOnlyWhereNothingLooserFits() {
+        String long1 = "a_1 · (" + "b_22 + ".repeat(14) + "c) + d";
+        assertEquals(
+                """
+                a_1
+                  · (b_22 + b_22 + b_22 + b_22 + b_22 + b_22 + b_22 + b_22 + b_22 + b_22 + b_22 + b_22
+                  + b_22 + b_22 + c) + d\
+                """,
+                TextLines.broken(long1, 0));
     }
 
     @Example
