@@ -897,6 +897,15 @@ public final class Quantity implements Displayable {
         return WorkedStep.of(this, digits);
     }
 
+    /**
+     * Traces this quantity back to what was given.
+     *
+     * @return its origin, ready to be shown
+     */
+    public Origin origin() {
+        return Origin.of(this);
+    }
+
     Operation operation() {
         return operation;
     }

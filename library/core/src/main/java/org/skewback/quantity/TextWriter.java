@@ -25,7 +25,8 @@ public final class TextWriter {
         return WRITER.write(expression);
     }
 
-    private static final class PlainText implements Notation {
+    /** Text on one line; HTML differs from it in symbols and escapes alone. */
+    static class PlainText implements Notation {
 
         @Override
         public boolean stacksFractions() {

@@ -1,6 +1,7 @@
 package org.skewback.desk.render;
 
 import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.Origin;
 import org.skewback.quantity.Quantity;
 
 /** The screen: equations as MathML, code and origins folded away. */
@@ -36,12 +37,8 @@ final class PageMedium implements Medium {
 
     @Override
     public String origin(Quantity quantity) {
-        String chain = Origin.of(quantity);
-        return chain.isEmpty()
-                ? ""
-                : "<details class=\"origin\"><summary>where this number comes from</summary>"
-                        + chain
-                        + "</details>";
+        Origin origin = quantity.origin();
+        return origin.root().isEnd() ? "" : origin.html();
     }
 
     @Override

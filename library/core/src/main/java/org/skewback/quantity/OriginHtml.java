@@ -1,0 +1,73 @@
+package org.skewback.quantity;
+
+import org.skewback.quantity.Origin.Branch;
+
+/** Writes the origin of a number as nested lists that unfold. */
+final class OriginHtml extends Origin.Writer {
+
+    private final StringBuilder markup = new StringBuilder();
+
+    OriginHtml(int deepest, int most) {
+        super(deepest, most);
+    }
+
+    String write(Branch root) {
+        start(root);
+        if (root.isEnd()) {
+            return "<p>" + said(root) + "</p>";
+        }
+        String symbol = root.quantity().symbol();
+        markup.append("<details class=\"origin\"><summary>where ")
+                .append(symbol == null ? "this number" : Html.symbol(symbol))
+                .append(" comes from</summary>");
+        addInner(root);
+        return markup.append("</details>").toString();
+    }
+
+    private void addInner(Branch branch) {
+        markup.append("<ul>");
+        for (Branch inner : branch.behind()) {
+            start(inner);
+            if (inner.isEnd()) {
+                markup.append("<li>").append(said(inner)).append("</li>");
+            } else {
+                markup.append("<li><details><summary>").append(said(inner)).append("</summary>");
+                addInner(inner);
+                markup.append("</details></li>");
+            }
+        }
+        for (InterpolationTable table : branch.tables()) {
+            markup.append("<li>")
+                    .append(Html.symbol(table.symbol()))
+                    .append(", ")
+                    .append(Html.text(table(table)))
+                    .append(from(table.source().toString()))
+                    .append("</li>");
+        }
+        if (branch.leftOut() > 0) {
+            markup.append("<li>").append(more(branch)).append("</li>");
+        }
+        markup.append("</ul>");
+    }
+
+    private String said(Branch branch) {
+        Quantity quantity = branch.quantity();
+        StringBuilder said = new StringBuilder();
+        String symbol = quantity.symbol();
+        if (symbol != null) {
+            said.append(Html.symbol(symbol)).append("\u00A0= ");
+        }
+        said.append(Html.text(Numerals.withUnit(quantity)));
+        if (!quantity.note().isBlank()) {
+            said.append(", ").append(Html.text(quantity.note()));
+        }
+        for (Expression formula : formula(branch)) {
+            said.append(", from ").append(Html.write(formula));
+        }
+        return said.append(from(source(quantity))).append(from(remark(branch))).toString();
+    }
+
+    private static String from(String where) {
+        return where.isEmpty() ? "" : " <span class=\"from\">(" + Html.text(where) + ")</span>";
+    }
+}
