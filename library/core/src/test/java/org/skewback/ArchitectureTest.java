@@ -87,11 +87,41 @@ class ArchitectureTest {
             noClasses()
                     .that()
                     .resideOutsideOfPackages(
-                            PACKAGE + "sheet", PACKAGE + "figure", PACKAGE + "kernel..")
+                            PACKAGE + "sheet",
+                            PACKAGE + "study",
+                            PACKAGE + "figure",
+                            PACKAGE + "kernel..")
                     .should()
                     .dependOnClassesThat()
                     .resideInAPackage(PACKAGE + "sheet")
                     .because("a routine must be usable without a document around it");
+
+    @ArchTest
+    static final ArchRule studyKnowsQuantityAndSheetAndNoSubject =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "study")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "study",
+                            PACKAGE + "sheet",
+                            PACKAGE + "numeric",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "org.apache.commons..",
+                            "org.jspecify..")
+                    .because("it runs any graph again, whatever the subject");
+
+    @ArchTest
+    static final ArchRule onlyFiguresKnowStudy =
+            noClasses()
+                    .that()
+                    .resideOutsideOfPackages(PACKAGE + "study", PACKAGE + "figure")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage(PACKAGE + "study");
 
     @ArchTest
     static final ArchRule nothingHereSeesFiguresKernelOrDesk =
