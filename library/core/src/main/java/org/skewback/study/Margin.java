@@ -32,6 +32,19 @@ record Margin(Check check, Tape tape) {
         return new Margin(check, Tape.of(List.of(check.demand(), margin), givens));
     }
 
+    /** Limits that none of the tape's inputs reaches. */
+    List<Quantity> fixedLimits() {
+        return check.limits().stream()
+                .filter(
+                        limit ->
+                                Graph.ordered(List.of(limit)).stream()
+                                        .noneMatch(
+                                                node ->
+                                                        tape.inputs().stream()
+                                                                .anyMatch(node::isSameNode)))
+                .toList();
+    }
+
     static void requireReached(List<Quantity> results, List<Quantity> givens, String what) {
         Set<Quantity> reached = Collections.newSetFromMap(new IdentityHashMap<>());
         reached.addAll(Graph.ordered(results));

@@ -85,7 +85,8 @@ final class MonteCarlo {
                 Require.quantity(all.deviation(), Require.ofDifferences(unit)),
                 all.failures(),
                 all.histogram(unit),
-                reports);
+                reports,
+                margin.fixedLimits());
     }
 
     private void together(Tally all, Stop stop, Consumer<Progress> listener) {

@@ -15,6 +15,7 @@ import org.skewback.sheet.Check;
  * @param failures how many samples failed the check
  * @param histogram how the demands spread
  * @param convergence how mean and probability settled, from the first block to the last
+ * @param fixedLimits limits of the check that no uncertain given moves
  */
 public record Simulation(
         Check check,
@@ -23,13 +24,14 @@ public record Simulation(
         Quantity standardDeviation,
         long failures,
         Histogram histogram,
-        List<Progress> convergence) {
+        List<Progress> convergence,
+        List<Quantity> fixedLimits) {
 
     /** Φ⁻¹(0.95). */
     private static final double ONE_SIDED_95 = 1.6448536269514726;
 
     /**
-     * Keeps a copy of the list.
+     * Keeps copies, so that nobody can change it from outside.
      *
      * @param check the check
      * @param sampling how it was drawn
@@ -38,9 +40,11 @@ public record Simulation(
      * @param failures how many samples failed the check
      * @param histogram how the demands spread
      * @param convergence how mean and probability settled
+     * @param fixedLimits limits of the check that no uncertain given moves
      */
     public Simulation {
         convergence = List.copyOf(convergence);
+        fixedLimits = List.copyOf(fixedLimits);
     }
 
     /**

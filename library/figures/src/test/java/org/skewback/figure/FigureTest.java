@@ -34,7 +34,9 @@ class FigureTest {
                 Demo.chain().picture(),
                 Demo.polygon().picture(),
                 Demo.skewbackSection().picture(),
-                Demo.eccentricities().picture());
+                Demo.eccentricities().picture(),
+                Tornado.picture("Tornado", Studies.sensitivity()),
+                SimulationFigures.histogramPicture("Histogram", Studies.simulation(20_000)));
     }
 
     @ParameterizedTest
