@@ -24,8 +24,8 @@ public final class SolveFor {
 
     private static final int MOST_STEPS = 200;
 
-    /** Width of the bracket, relative to what it began with, at which the value is found. */
-    private static final double NARROW = 1e-14;
+    /** Step, relative to the first bracket, that counts as none where the value is near 0. */
+    private static final double NARROW = 1e-17;
 
     /** How far from the equation the value may be, relative to its two sides. */
     private static final double MET = 1e-9;
@@ -162,11 +162,14 @@ public final class SolveFor {
                 }
                 double newton = excess / slope(x);
                 double next = x - newton;
+                if (next == x) {
+                    return foundOrJump(x, step); // What is left is less than rounding.
+                }
                 // A step that leaves the bracket, or gains less than half, gives way to bisection.
                 boolean good = next > from && next < to && Math.abs(newton) <= 0.5 * last;
                 double tried = good ? next : from + 0.5 * (to - from);
                 last = Math.abs(tried - x);
-                if (last <= NARROW * Math.max(width, Math.abs(x)) || tried == from || tried == to) {
+                if (last <= NARROW * width || tried == from || tried == to) {
                     return foundOrJump(tried, step);
                 }
                 x = tried;
