@@ -127,6 +127,12 @@ final class IssueCommand implements Callable<Integer> {
 
     private static void report(Issued issued, PrintWriter out) {
         out.println();
+        for (String title : issued.withoutSheet()) {
+            out.println(
+                    title
+                            + "  keeps no sheet, so none of its checks are counted; a sheet is kept"
+                            + " by a last cell that shows sheet.conclude(…)");
+        }
         for (String line : issued.unpassed()) {
             out.println(line);
         }

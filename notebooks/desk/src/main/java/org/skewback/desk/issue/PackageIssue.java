@@ -100,7 +100,17 @@ public final class PackageIssue {
             Runs runs = run(sheets);
             progress.pagesStart();
             write(new RunPackage(info, runs.documents(), software), place.staging());
-            return new Issued(place.publish(), sheets.size(), runs.checks(), runs.unpassed());
+            List<String> withoutSheet =
+                    runs.documents().stream()
+                            .filter(document -> document.record() == null)
+                            .map(RunDocument::title)
+                            .toList();
+            return new Issued(
+                    place.publish(),
+                    sheets.size() - withoutSheet.size(),
+                    runs.checks(),
+                    withoutSheet,
+                    runs.unpassed());
         }
     }
 

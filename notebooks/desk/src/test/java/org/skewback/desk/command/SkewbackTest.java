@@ -145,6 +145,14 @@ class SkewbackTest {
         assertEquals(List.of(Duration.ofSeconds(90)), cellTimes);
     }
 
+    @Test
+    void aNotebookThatKeepsNoSheetIsNamedBeforeTheCount() throws Exception {
+        aPackage("print hello");
+        assertEquals(0, run(issue("--quiet")));
+        assertTrue(out.toString().contains("keeps no sheet, so none of its checks are counted"));
+        assertTrue(out.toString().contains("Issued 0 sheets and 0 checks"), out.toString());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"failed", "stale"})
     void anIssueWithACheckThatIsNotPassedEndsWith1AndNamesIt(String verdict) throws Exception {

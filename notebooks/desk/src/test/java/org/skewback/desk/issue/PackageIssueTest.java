@@ -145,6 +145,7 @@ class PackageIssueTest {
                         place(),
                         2,
                         new CheckCount(3, 1, 1),
+                        List.of(),
                         List.of("02 Second  failed: check of 02", "02 Second  stale: check of 02")),
                 issued);
         Map<String, String> tree = Trees.of(place());
@@ -336,6 +337,15 @@ class PackageIssueTest {
                 "record " + closing,
                 "part {\"blocks\":[\"b2\"]}");
         assertEquals(new CheckCount(3, 0, 0), issue(PAGES).checks());
+    }
+
+    @Test
+    void aNotebookWithoutASheetIsIssuedAndNamed() throws Exception {
+        twoSheets();
+        notebook("more/02-second.ipynb", "# 02 Second", "print hello");
+        Issued issued = issue(PAGES);
+        assertEquals(1, issued.sheets());
+        assertEquals(List.of("02 Second"), issued.withoutSheet());
     }
 
     @Test
