@@ -30,7 +30,7 @@ record CallSite(RoutineCall call, @Nullable LiveRoutine live, List<RoutineOutput
         }
         Record output = live.run(call, inputs);
         for (int k = 0; k < outputs.length; k++) {
-            outputs[k] = LiveRoutine.value(output, results.get(k));
+            outputs[k] = LiveRoutine.result(output, results.get(k)).si();
         }
     }
 

@@ -5,6 +5,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.ServiceLoader;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * @param input class of its input record
  */
 record LiveRoutine(Routine<?, ?> routine, Class<? extends Record> input) {
+
+    private static final Pattern POSITION = Pattern.compile("#[0-9]{1,9}");
 
     /**
      * Finds the routine of a call: its own, else by its name among those that are installed.
@@ -30,21 +33,22 @@ record LiveRoutine(Routine<?, ?> routine, Class<? extends Record> input) {
                 ServiceLoader.load(Routine.class, Routine.class.getClassLoader());
         for (Routine<?, ?> routine : installed) {
             if (routine.name().equals(call.name()) && routine.edition() == call.edition()) {
-                Class<? extends Record> input = inputOf(routine);
-                return input == null ? null : new LiveRoutine(routine, input);
+                return of(routine);
             }
         }
         return null;
     }
 
-    /** The record that the routine's own {@code run} takes; the compiler's bridge takes any. */
-    private static @Nullable Class<? extends Record> inputOf(Routine<?, ?> routine) {
+    /** Takes a routine that was found by its name; null where what it takes cannot be found out. */
+    static @Nullable LiveRoutine of(Routine<?, ?> routine) {
+        // The record that the routine's own run takes; the compiler's bridge takes any.
         for (Method method : routine.getClass().getMethods()) {
             if (method.getName().equals("run")
                     && !method.isBridge()
                     && method.getParameterCount() == 2
                     && method.getParameterTypes()[0].isRecord()) {
-                return method.getParameterTypes()[0].asSubclass(Record.class);
+                return new LiveRoutine(
+                        routine, method.getParameterTypes()[0].asSubclass(Record.class));
             }
         }
         return null;
@@ -70,22 +74,47 @@ record LiveRoutine(Routine<?, ?> routine, Class<? extends Record> input) {
                             null,
                             old.unit()));
         }
+        return run(call, inputs);
+    }
+
+    /**
+     * Runs the routine.
+     *
+     * @param call the call whose plain values are kept
+     * @param inputs the quantities to put in, in the order of the call's inputs
+     * @return the output record
+     */
+    Record run(RoutineCall call, List<Quantity> inputs) {
         RecordComponent[] components = input.getRecordComponents();
         Object[] arguments = new Object[components.length];
-        int next = 0;
         for (int i = 0; i < components.length; i++) {
             Object was = call.components().get(components[i].getName());
             Class<?> type = components[i].getType();
             if (type == Quantity.class) {
-                arguments[i] = inputs.get(next++);
+                arguments[i] = at(was, call, inputs);
             } else if (was instanceof List<?> list) {
-                arguments[i] = List.copyOf(inputs.subList(next, next + list.size()));
-                next += list.size();
+                arguments[i] = list.stream().map(each -> at(each, call, inputs)).toList();
             } else {
                 arguments[i] = plain(was, type, call, components[i].getName());
             }
         }
         return output(Routines.make(input, arguments, "routine " + call.name() + ": its input"));
+    }
+
+    /** The quantity at a position such as #3, which a record may state wrongly. */
+    private static Quantity at(@Nullable Object position, RoutineCall call, List<Quantity> inputs) {
+        if (position instanceof Routines.Position known) {
+            return inputs.get(known.index());
+        }
+        String text = String.valueOf(position);
+        if (POSITION.matcher(text).matches()) {
+            int index = Integer.parseInt(text.substring(1));
+            if (index < inputs.size()) {
+                return inputs.get(index);
+            }
+        }
+        throw new IllegalArgumentException(
+                "routine " + call.name() + ": its call has no input " + text);
     }
 
     @SuppressWarnings("unchecked") // the input is of the class that the routine takes
@@ -114,17 +143,18 @@ record LiveRoutine(Routine<?, ?> routine, Class<? extends Record> input) {
                         + "\" was");
     }
 
-    /** The value of one output in SI base units. */
-    static double value(Record output, RoutineOutput which) {
+    /** One output of a run. */
+    static Quantity result(Record output, RoutineOutput which) {
         for (RecordComponent component : output.getClass().getRecordComponents()) {
             if (component.getName().equals(which.component())) {
                 Object value = Routines.read(component, output);
-                Object element =
-                        value instanceof List<?> list && which.index() >= 0
-                                ? which.index() < list.size() ? list.get(which.index()) : null
-                                : value;
-                if (element instanceof Quantity quantity) {
-                    return quantity.si();
+                if (value instanceof Quantity single && which.index() < 0) {
+                    return single;
+                } else if (value instanceof List<?> list
+                        && which.index() >= 0
+                        && which.index() < list.size()
+                        && list.get(which.index()) instanceof Quantity one) {
+                    return one;
                 }
             }
         }
