@@ -18,7 +18,10 @@ final class OriginHtml extends Origin.Writer {
         }
         String symbol = root.quantity().symbol();
         markup.append("<details class=\"origin\"><summary>where ")
-                .append(symbol == null ? "this number" : Html.symbol(symbol))
+                .append(
+                        symbol == null
+                                ? "this number"
+                                : HtmlWriter.write(new Expression.Symbol(symbol)))
                 .append(" comes from</summary>");
         addInner(root);
         return markup.append("</details>").toString();
@@ -38,9 +41,9 @@ final class OriginHtml extends Origin.Writer {
         }
         for (InterpolationTable table : branch.tables()) {
             markup.append("<li>")
-                    .append(Html.symbol(table.symbol()))
+                    .append(HtmlWriter.write(new Expression.Symbol(table.symbol())))
                     .append(", ")
-                    .append(Html.text(table(table)))
+                    .append(HtmlWriter.text(table(table)))
                     .append(from(table.source().toString()))
                     .append("</li>");
         }
@@ -55,19 +58,21 @@ final class OriginHtml extends Origin.Writer {
         StringBuilder said = new StringBuilder();
         String symbol = quantity.symbol();
         if (symbol != null) {
-            said.append(Html.symbol(symbol)).append("\u00A0= ");
+            said.append(HtmlWriter.write(new Expression.Symbol(symbol))).append("\u00A0= ");
         }
-        said.append(Html.text(Numerals.withUnit(quantity)));
+        said.append(HtmlWriter.text(Numerals.withUnit(quantity)));
         if (!quantity.note().isBlank()) {
-            said.append(", ").append(Html.text(quantity.note()));
+            said.append(", ").append(HtmlWriter.text(quantity.note()));
         }
         for (Expression formula : formula(branch)) {
-            said.append(", from ").append(Html.write(formula));
+            said.append(", from ").append(HtmlWriter.write(formula));
         }
         return said.append(from(source(quantity))).append(from(remark(branch))).toString();
     }
 
     private static String from(String where) {
-        return where.isEmpty() ? "" : " <span class=\"from\">(" + Html.text(where) + ")</span>";
+        return where.isEmpty()
+                ? ""
+                : " <span class=\"from\">(" + HtmlWriter.text(where) + ")</span>";
     }
 }

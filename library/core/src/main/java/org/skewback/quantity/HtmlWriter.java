@@ -3,17 +3,22 @@ package org.skewback.quantity;
 import java.util.List;
 import org.skewback.quantity.Expression.Value;
 
-/** Writes text, symbols and formulas on one line as HTML that is well-formed as XML too. */
-final class Html {
+/** Writes text and formulas on one line as HTML that is well-formed as XML too. */
+public final class HtmlWriter {
 
     private static final char REPLACEMENT = '\uFFFD';
 
     private static final FormulaWriter WRITER = new FormulaWriter(new OneLine());
 
-    private Html() {}
+    private HtmlWriter() {}
 
-    /** Escapes text to stand between tags; what XML 1.0 or HTML cannot hold becomes U+FFFD. */
-    static String text(String written) {
+    /**
+     * Escapes text to stand between tags.
+     *
+     * @param written any text
+     * @return the text without any markup; what XML 1.0 or HTML cannot hold becomes U+FFFD
+     */
+    public static String text(String written) {
         StringBuilder escaped = new StringBuilder();
         written.codePoints()
                 .forEach(
@@ -29,36 +34,48 @@ final class Html {
         return escaped.toString();
     }
 
-    /** A symbol such as N_Ed: one letter is italic, a word upright, the subscript lowered. */
-    static String symbol(String name) {
-        int underscore = name.indexOf('_');
-        String base = underscore < 0 ? name : name.substring(0, underscore);
-        boolean letter = base.codePointCount(0, base.length()) == 1;
-        String written = letter ? "<i>" + text(base) + "</i>" : text(base);
-        return underscore < 0
-                ? written
-                : written + "<sub>" + text(name.substring(underscore + 1)) + "</sub>";
-    }
-
-    static String write(Expression expression) {
+    /**
+     * Writes an expression: in a symbol such as N_Ed one letter is italic, a word upright, the
+     * subscript lowered.
+     *
+     * @param expression the formula
+     * @return markup for one line of text
+     */
+    public static String write(Expression expression) {
         return WRITER.write(expression);
     }
 
-    private static boolean isAllowed(int c) {
-        if (c < 0x20) {
-            return c == '\n' || c == '\t';
+    /**
+     * Tells whether XML 1.0 (production 2) and HTML can both hold a character.
+     *
+     * @param codePoint the character
+     * @return whether it may stand in a page
+     */
+    public static boolean isAllowed(int codePoint) {
+        if (codePoint < 0x20) {
+            return codePoint == '\n' || codePoint == '\t';
         }
-        boolean control = c >= 0x7F && c <= 0x9F;
-        boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
-        boolean noncharacter = (c & 0xFFFE) == 0xFFFE || (c >= 0xFDD0 && c <= 0xFDEF);
+        boolean control = codePoint >= 0x7F && codePoint <= 0x9F;
+        boolean surrogate = codePoint >= 0xD800 && codePoint <= 0xDFFF;
+        boolean noncharacter =
+                (codePoint & 0xFFFE) == 0xFFFE || (codePoint >= 0xFDD0 && codePoint <= 0xFDEF);
         return !control && !surrogate && !noncharacter;
+    }
+
+    private static String named(String name) {
+        int underscore = name.indexOf('_');
+        String base = underscore < 0 ? name : name.substring(0, underscore);
+        String lowered = underscore < 0 ? "" : name.substring(underscore + 1);
+        boolean letter = base.codePointCount(0, base.length()) == 1;
+        String written = letter ? "<i>" + text(base) + "</i>" : text(base);
+        return lowered.isEmpty() ? written : written + "<sub>" + text(lowered) + "</sub>";
     }
 
     private static final class OneLine extends TextWriter.PlainText {
 
         @Override
         public String symbol(String name) {
-            return Html.symbol(name);
+            return named(name);
         }
 
         @Override
