@@ -5,7 +5,6 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -361,17 +360,12 @@ public final class Sheet implements CellAware, Displayable {
         cell = starting;
         begun.removeIf(one -> starting.equals(one.cell));
         insertAt = said.size();
-        Iterator<Said> all = said.iterator();
-        for (int i = 0; all.hasNext(); i++) {
-            Said one = all.next();
-            if (starting.equals(one.cell)) {
-                insertAt = Math.min(insertAt, i);
-                all.remove();
-                i--;
-                forget(one.block);
+        for (int i = said.size() - 1; i >= 0; i--) {
+            if (starting.equals(said.get(i).cell)) {
+                forget(said.remove(i).block);
+                insertAt = i;
             }
         }
-        insertAt = Math.min(insertAt, said.size());
     }
 
     private List<Entry> fresh() {

@@ -327,8 +327,8 @@ public final class Chart {
         styler.setPlotContentSize(1);
         styler.setPlotMargin(0);
         styler.setChartPadding((int) (1.5 * UNITS_PER_MM));
-        styler.setPlotGridLinesColor(new Color(Ink.GRID.rgb()));
-        styler.setPlotGridLinesStroke(awt(GRID));
+        // The grid stands at our own ticks.
+        styler.setPlotGridLinesVisible(false);
         // Text is measured by the chart, so that there is room for it, but written by us.
         styler.setXAxisTickLabelsColor(unseen);
         styler.setYAxisTickLabelsColor(unseen);
@@ -390,13 +390,6 @@ public final class Chart {
         double top = chart.getScreenYFromChart(y[1]) * POINTS_PER_UNIT;
 
         List<Mark> marks = new ArrayList<>();
-        List<Mark> curves = new ArrayList<>();
-        for (Mark mark : painted) {
-            // A grid line comes as a slim rectangle; ours stand at our own ticks.
-            if (!(mark instanceof Mark.Fill fill && fill.ink() == Ink.GRID)) {
-                curves.add(mark);
-            }
-        }
         Ticks atX = Ticks.along(x, left, right, LEAST_BETWEEN_X);
         Ticks atY = Ticks.along(y, bottom, top, LEAST_BETWEEN_Y);
         for (double tick : atX.places()) {
@@ -411,7 +404,7 @@ public final class Chart {
         }
         marks.add(straight(left, top, left, bottom, AXIS));
         marks.add(straight(left, bottom, right, bottom, AXIS));
-        marks.addAll(curves);
+        marks.addAll(painted);
 
         tickLabels(marks, atX, true, bottom);
         tickLabels(marks, atY, false, left);
