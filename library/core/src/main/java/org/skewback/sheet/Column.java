@@ -1,7 +1,9 @@
 package org.skewback.sheet;
 
+import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.DimensionException;
 import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Quantity;
 
@@ -46,7 +48,30 @@ public record Column(
         texts =
                 values.isEmpty()
                         ? List.copyOf(texts)
-                        : values.stream().map(q -> Numerals.fixed(q.in(unit), decimals)).toList();
+                        : Arrays.stream(inUnit(heading, unit, values))
+                                .mapToObj(value -> Numerals.fixed(value, decimals))
+                                .toList();
+    }
+
+    private static double[] inUnit(String heading, String unit, List<Quantity> values) {
+        double[] numbers = new double[values.size()];
+        for (int row = 0; row < numbers.length; row++) {
+            try {
+                numbers[row] = values.get(row).in(unit);
+            } catch (DimensionException e) {
+                DimensionException told =
+                        new DimensionException(
+                                "column \""
+                                        + heading
+                                        + "\", row "
+                                        + (row + 1)
+                                        + ": "
+                                        + e.getMessage());
+                told.initCause(e);
+                throw told;
+            }
+        }
+        return numbers;
     }
 
     /**
@@ -59,10 +84,11 @@ public record Column(
      * @return the column
      */
     public static Column of(String heading, String unit, List<Quantity> values) {
-        double largest = values.stream().mapToDouble(q -> Math.abs(q.in(unit))).max().orElse(0);
+        double[] numbers = inUnit(heading, unit, values);
+        double largest = Arrays.stream(numbers).map(Math::abs).max().orElse(0);
         int before = largest < 1 ? 1 : (int) StrictMath.floor(StrictMath.log10(largest)) + 1;
         int decimals = Math.max(0, Math.min(MOST_DECIMALS, SIGNIFICANT - before));
-        boolean whole = values.stream().allMatch(q -> q.in(unit) == Math.rint(q.in(unit)));
+        boolean whole = Arrays.stream(numbers).allMatch(number -> number == Math.rint(number));
         return of(heading, unit, values, whole ? 0 : decimals);
     }
 

@@ -16,6 +16,7 @@ import org.skewback.display.Displayable;
 import org.skewback.quantity.Formula;
 import org.skewback.quantity.Graph;
 import org.skewback.quantity.Quantity;
+import org.skewback.quantity.QuantityVector;
 import org.skewback.quantity.Source;
 
 /**
@@ -210,25 +211,25 @@ public final class Sheet implements CellAware, Displayable {
      * @param unit unit of every value
      * @param note what they are, in words
      * @param source where they came from
-     * @return the named quantities, in order
+     * @return the named quantities, in order, as a vector to calculate with
      * @throws IllegalArgumentException when there is no value, a symbol is taken, the unit not known,
      *     or a value not finite
      */
-    public List<Quantity> series(
+    public QuantityVector series(
             String symbol, double[] values, String unit, String note, Source source) {
         if (values.length == 0) {
             throw new IllegalArgumentException("the series " + symbol + " has no values");
         }
         List<Quantity> quantities = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
-            String indexed = symbol + (symbol.contains("_") ? "," : "_") + (i + 1);
+            String indexed = QuantityVector.indexed(symbol, i);
             quantities.add(Quantity.given(indexed, values[i], unit, note, source, this));
         }
         // All or none: a symbol claimed for a series that is then refused would stay taken.
         quantities.forEach(this::requireFree);
         quantities.forEach(this::claim);
         add(new Block.Series(symbol, note, source, quantities));
-        return List.copyOf(quantities);
+        return QuantityVector.of(quantities);
     }
 
     /**
