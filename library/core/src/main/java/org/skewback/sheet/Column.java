@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skewback.quantity.DimensionException;
-import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Quantity;
 
 /**
@@ -13,14 +12,17 @@ import org.skewback.quantity.Quantity;
  * @param heading heading in words, perhaps with the symbol; without the unit
  * @param unit unit of every value; empty for texts and plain numbers
  * @param values the quantities; empty in a column of texts
- * @param decimals digits after the point of every quantity, from 0 to 15; 0 for texts
+ * @param precision how many digits every quantity has; no decimals for texts
  * @param texts what stands in each row; a column of quantities writes its own
  */
 public record Column(
-        String heading, String unit, List<Quantity> values, int decimals, List<String> texts) {
+        String heading,
+        String unit,
+        List<Quantity> values,
+        Precision precision,
+        List<String> texts) {
 
     private static final int SIGNIFICANT = 4;
-    private static final int ALL_DECIMALS = 15;
     private static final int MOST_DECIMALS = 6;
 
     /**
@@ -29,27 +31,18 @@ public record Column(
      * @param heading heading in words, perhaps with the symbol; without the unit
      * @param unit unit of every value; empty for texts and plain numbers
      * @param values the quantities; empty in a column of texts
-     * @param decimals digits after the point of every quantity, from 0 to 15; 0 for texts
+     * @param precision how many digits every quantity has; no decimals for texts
      * @param texts what stands in each row; not looked at where there are quantities
-     * @throws IllegalArgumentException when the unit is not of a value's dimension or the decimals
-     *     are out of range
+     * @throws DimensionException when the unit is not of a value's dimension; names the row
+     * @throws IllegalArgumentException when the unit is not known
      */
     public Column {
-        if (decimals < 0 || decimals > ALL_DECIMALS) {
-            throw new IllegalArgumentException(
-                    "column \""
-                            + heading
-                            + "\" has "
-                            + decimals
-                            + " decimals; allowed: 0 to "
-                            + ALL_DECIMALS);
-        }
         values = List.copyOf(values);
         texts =
                 values.isEmpty()
                         ? List.copyOf(texts)
                         : Arrays.stream(inUnit(heading, unit, values))
-                                .mapToObj(value -> Numerals.fixed(value, decimals))
+                                .mapToObj(value -> precision.write(value))
                                 .toList();
     }
 
@@ -100,9 +93,24 @@ public record Column(
      * @param values the quantities
      * @param decimals digits after the point, from 0 to 15
      * @return the column
+     * @throws IllegalArgumentException when the decimals are outside their range
      */
     public static Column of(String heading, String unit, List<Quantity> values, int decimals) {
-        return new Column(heading, unit, values, decimals, List.of());
+        return of(heading, unit, values, Precision.decimals(decimals));
+    }
+
+    /**
+     * Makes a column of quantities with the digits that its author chose.
+     *
+     * @param heading heading in words, without the unit
+     * @param unit unit to show, of the dimension of every value
+     * @param values the quantities
+     * @param precision how many digits every quantity has, such as {@code Precision.significant(3)}
+     * @return the column
+     */
+    public static Column of(
+            String heading, String unit, List<Quantity> values, Precision precision) {
+        return new Column(heading, unit, values, precision, List.of());
     }
 
     /**
@@ -113,7 +121,7 @@ public record Column(
      * @return the column
      */
     public static Column texts(String heading, List<String> texts) {
-        return new Column(heading, "", List.of(), 0, texts);
+        return new Column(heading, "", List.of(), Precision.decimals(0), texts);
     }
 
     /**

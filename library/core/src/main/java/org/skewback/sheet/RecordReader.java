@@ -15,6 +15,9 @@ import org.skewback.quantity.Source;
 /** Reads records back; runs nothing and trusts nothing. */
 public final class RecordReader {
 
+    /** All that edition 2 says is said in the same way since. */
+    private static final int OLDEST = 2;
+
     private final List<Quantity> nodes;
 
     private RecordReader(List<Quantity> nodes) {
@@ -42,7 +45,7 @@ public final class RecordReader {
                 record.objects("entries").stream().map(reader::entry).toList());
     }
 
-    /** Takes the graph as it stands in a record of this edition. */
+    /** Takes the graph as it stands in a record of this edition or an older one. */
     static FlatGraph graph(Json record) {
         if (!record.text("format").equals(RecordWriter.FORMAT)) {
             throw new IllegalArgumentException(
@@ -52,11 +55,14 @@ public final class RecordReader {
                             + RecordWriter.FORMAT
                             + "\"");
         }
-        if (record.whole("edition") != RecordWriter.EDITION) {
+        int edition = record.whole("edition");
+        if (edition < OLDEST || edition > RecordWriter.EDITION) {
             throw new IllegalArgumentException(
                     "the record is of edition "
-                            + record.whole("edition")
-                            + "; this library reads edition "
+                            + edition
+                            + "; this library reads editions "
+                            + OLDEST
+                            + " to "
                             + RecordWriter.EDITION);
         }
         return new FlatGraph(
@@ -118,14 +124,30 @@ public final class RecordReader {
         String heading = json.text("heading");
         String unit = json.text("unit");
         if (!json.has("nodes")) {
-            return new Column(heading, unit, List.of(), 0, json.texts("texts"));
+            return Column.texts(heading, json.texts("texts"));
         }
         List<Quantity> values = quantities(json);
         if (values.isEmpty()) {
             throw new IllegalArgumentException(
                     "the record's column \"" + heading + "\" has an empty list of nodes");
         }
-        return new Column(heading, unit, values, json.whole("decimals"), List.of());
+        return Column.of(heading, unit, values, precision(heading, json));
+    }
+
+    private static Precision precision(String heading, Json json) {
+        Precision found = null;
+        for (Precision.Kind kind : Precision.Kind.values()) {
+            if (json.has(kind.word())) {
+                if (found != null) {
+                    throw new IllegalArgumentException(
+                            "the record's column \""
+                                    + heading
+                                    + "\" counts its digits in two ways");
+                }
+                found = new Precision(kind, json.whole(kind.word()));
+            }
+        }
+        return found == null ? Precision.decimals(json.whole("decimals")) : found;
     }
 
     private Quantity quantity(Json json, String name) {

@@ -52,8 +52,12 @@ public record RecordReevaluation(Reevaluation nodes, List<Contradiction> contrad
         Json.compare(
                 tree,
                 derived,
-                (place, before, after) ->
-                        contradictions.add(new Contradiction(place, before, after)));
+                (place, before, after) -> {
+                    // What is written again is of the newest edition; which it was, is no claim.
+                    if (!place.equals("edition")) {
+                        contradictions.add(new Contradiction(place, before, after));
+                    }
+                });
         return new RecordReevaluation(Reevaluation.of(graph), contradictions);
     }
 

@@ -29,7 +29,7 @@ public final class RecordWriter {
     public static final String FORMAT = "skewback-record";
 
     /** Edition of the format; rises whenever an older reader could not read a newer record. */
-    public static final int EDITION = 2;
+    public static final int EDITION = 3;
 
     /** Most characters that one text of a record may have. */
     public static final int LONGEST_TEXT = 32 << 20;
@@ -225,7 +225,8 @@ public final class RecordWriter {
             json.writeStringField("unit", column.unit());
             if (column.isNumeric()) {
                 nodes(column.values(), positions);
-                json.writeNumberField("decimals", column.decimals());
+                Precision precision = column.precision();
+                json.writeNumberField(precision.kind().word(), precision.digits());
             }
             json.writeArrayFieldStart("texts");
             for (String text : column.texts()) {

@@ -143,7 +143,12 @@ final class RandomSheet {
                         words(),
                         Column.texts(words(), List.of(words(), "", words())),
                         Column.of(words(), "m", values),
-                        Column.of(words(), "mm", values, random.nextInt(4))));
+                        Column.of(words(), "mm", values, random.nextInt(4)),
+                        Column.of(
+                                words(),
+                                "km",
+                                values,
+                                Precision.significant(1 + random.nextInt(15)))));
     }
 
     private void check() {

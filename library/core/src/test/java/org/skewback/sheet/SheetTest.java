@@ -14,6 +14,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.skewback.quantity.Quantity;
+import org.skewback.quantity.QuantityVector;
 import org.skewback.quantity.Source;
 
 class SheetTest {
@@ -433,7 +434,7 @@ class SheetTest {
                 Map.of(
                         json.replace("skewback-record", "else"),
                         "format",
-                        json.replace("\"edition\" : 2,", "\"edition\" : 9,"),
+                        json.replace("\"edition\" : 3,", "\"edition\" : 9,"),
                         "edition 9",
                         json.replace("\"operation\" : \"sum\"", "\"operation\" : \"run\""),
                         "\"run\"",
@@ -454,6 +455,51 @@ class SheetTest {
                                     IllegalArgumentException.class, () -> RecordReader.read(text));
                     assertTrue(e.getMessage().contains(reason), e.getMessage());
                 });
+    }
+
+    @Test
+    void aRecordOfTheEditionBeforeIsRead() {
+        everyBlock("words");
+        String json = RecordWriter.write(sheet.record());
+        String before = json.replace("\"edition\" : 3,", "\"edition\" : 2,");
+        assertEquals(json, RecordWriter.write(RecordReader.read(before)));
+        assertTrue(RecordReevaluation.of(before).isConsistent());
+    }
+
+    @Test
+    void aColumnHasTheDigitsThatItsAuthorChose() {
+        List<Quantity> loads = QuantityVector.of("kN", 29_008, 0.5, 7.846, 0);
+        Column significant = Column.of("load", "kN", loads, Precision.significant(3));
+        assertEquals(List.of("29\u202F000", "0.500", "7.85", "0"), significant.texts());
+        Column decimals = Column.of("load", "MN", loads, Precision.decimals(4));
+        assertEquals(List.of("29.0080", "0.0005", "0.0078", "0.0000"), decimals.texts());
+        sheet.table(Table.of("Loads", significant, decimals));
+
+        String json = RecordWriter.write(sheet.record());
+        assertEquals(sheet.record(), RecordReader.read(json));
+        assertTrue(json.contains("\"significant\" : 3"), json);
+        Map<String, String> shown = sheet.latest().display();
+        assertTrue(shown.get("text/plain").contains("    0.500     0.0005\n"), shown.toString());
+        assertTrue(shown.get("text/markdown").contains("| 7\\.85 | 0\\.0078 |"), shown.toString());
+
+        assertEquals(
+                "significant digits of a column are 0; allowed: 1 to 15",
+                assertThrows(IllegalArgumentException.class, () -> Precision.significant(0))
+                        .getMessage());
+        assertEquals(
+                "decimals of a column are 16; allowed: 0 to 15",
+                assertThrows(IllegalArgumentException.class, () -> Precision.decimals(16))
+                        .getMessage());
+        assertTrue(
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () ->
+                                        RecordReader.read(
+                                                json.replace(
+                                                        "\"significant\" : 3",
+                                                        "\"significant\" : 3, \"decimals\" : 1")))
+                        .getMessage()
+                        .contains("column \"load\" counts its digits in two ways"));
     }
 
     @Test

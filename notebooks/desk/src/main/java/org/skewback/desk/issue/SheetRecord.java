@@ -29,7 +29,8 @@ public record SheetRecord(String text, CheckCount checks, List<String> unpassed)
     private static final String PART_MIME = "application/vnd.skewback.part+json";
 
     private static final String FORMAT = "skewback-record";
-    private static final int EDITION = 2;
+    private static final int OLDEST_EDITION = 2;
+    private static final int EDITION = 3;
 
     /** Keeps a copy of the list. */
     public SheetRecord {
@@ -122,11 +123,14 @@ public record SheetRecord(String text, CheckCount checks, List<String> unpassed)
         if (!record.path("format").asText("").equals(FORMAT)) {
             throw new Problem("its record does not state the format " + FORMAT);
         }
-        if (record.path("edition").asInt(0) != EDITION) {
+        int edition = record.path("edition").asInt(0);
+        if (edition < OLDEST_EDITION || edition > EDITION) {
             throw new Problem(
                     "its record is of edition "
                             + record.path("edition")
-                            + "; this program knows edition "
+                            + "; this program knows editions "
+                            + OLDEST_EDITION
+                            + " to "
                             + EDITION
                             + ". Use a library and a program of the same version");
         }
