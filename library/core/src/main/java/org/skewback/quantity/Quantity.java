@@ -806,6 +806,15 @@ public final class Quantity implements Displayable {
     }
 
     /**
+     * Gives the cited table that this quantity was read from.
+     *
+     * @return the table, or null where this is no value of a table
+     */
+    public @Nullable InterpolationTable table() {
+        return detail instanceof InterpolationTable table ? table : null;
+    }
+
+    /**
      * Gives the owner who named this quantity.
      *
      * @return a sheet or whoever else keeps it, or null
@@ -821,6 +830,22 @@ public final class Quantity implements Displayable {
      */
     public boolean isLeaf() {
         return operation == Operation.VALUE || operation == Operation.GIVEN;
+    }
+
+    /**
+     * Tells whether an operand is the one unit by which {@link #per} divides to get a plain number.
+     *
+     * @param operand one of {@link #operands}
+     * @return true where this is a quotient, and the operand its divisor: exactly one of a unit,
+     *     without a name
+     */
+    public boolean countsIn(Quantity operand) {
+        return operation == Operation.DIVIDE
+                && second != null
+                && second.isSameNode(operand)
+                && second.operation == Operation.VALUE
+                && second.unit != null
+                && second.value == second.unit.toSi(1);
     }
 
     /** Whether this is another quantity in another unit, under the same symbol. */

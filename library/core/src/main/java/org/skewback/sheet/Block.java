@@ -100,8 +100,20 @@ public sealed interface Block {
      * A table.
      *
      * @param table the table
+     * @param restsOn quantities behind its texts and plain numbers, besides those in its columns
      */
-    record Tabulated(Table table) implements Block {}
+    record Tabulated(Table table, List<Quantity> restsOn) implements Block {
+
+        /**
+         * Keeps a copy, so that nobody can change it from outside.
+         *
+         * @param table the table
+         * @param restsOn quantities behind its texts and plain numbers, besides those in its columns
+         */
+        public Tabulated {
+            restsOn = List.copyOf(restsOn);
+        }
+    }
 
     /**
      * A figure.
@@ -109,8 +121,23 @@ public sealed interface Block {
      * @param title its title
      * @param description what it shows, in words
      * @param svg the picture
+     * @param restsOn quantities that it was drawn from, as far as its author said
      */
-    record Drawn(String title, String description, String svg) implements Block {}
+    record Drawn(String title, String description, String svg, List<Quantity> restsOn)
+            implements Block {
+
+        /**
+         * Keeps a copy, so that nobody can change it from outside.
+         *
+         * @param title its title
+         * @param description what it shows, in words
+         * @param svg the picture
+         * @param restsOn quantities that it was drawn from, as far as its author said
+         */
+        public Drawn {
+            restsOn = List.copyOf(restsOn);
+        }
+    }
 
     /**
      * A check.

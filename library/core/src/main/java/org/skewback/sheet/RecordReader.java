@@ -94,14 +94,19 @@ public final class RecordReader {
                             json.text("symbol"),
                             json.text("note"),
                             source(json.object("source")),
-                            quantities(json));
+                            quantities(json, "nodes"));
             case "table" ->
                     new Block.Tabulated(
                             new Table(
                                     json.text("title"),
-                                    json.objects("columns").stream().map(this::column).toList()));
+                                    json.objects("columns").stream().map(this::column).toList()),
+                            restsOn(json));
             case "figure" ->
-                    new Block.Drawn(json.text("title"), json.text("description"), json.text("svg"));
+                    new Block.Drawn(
+                            json.text("title"),
+                            json.text("description"),
+                            json.text("svg"),
+                            restsOn(json));
             case "check" ->
                     new Block.Checked(
                             new Check(
@@ -126,7 +131,7 @@ public final class RecordReader {
         if (!json.has("nodes")) {
             return Column.texts(heading, json.texts("texts"));
         }
-        List<Quantity> values = quantities(json);
+        List<Quantity> values = quantities(json, "nodes");
         if (values.isEmpty()) {
             throw new IllegalArgumentException(
                     "the record's column \"" + heading + "\" has an empty list of nodes");
@@ -154,9 +159,13 @@ public final class RecordReader {
         return quantity(json.whole(name));
     }
 
-    private List<Quantity> quantities(Json json) {
+    private List<Quantity> restsOn(Json json) {
+        return json.has("basis") ? quantities(json, "basis") : List.of();
+    }
+
+    private List<Quantity> quantities(Json json, String name) {
         List<Quantity> quantities = new ArrayList<>();
-        for (int position : json.wholes("nodes")) {
+        for (int position : json.wholes(name)) {
             quantities.add(quantity(position));
         }
         return quantities;

@@ -185,14 +185,16 @@ public final class RecordWriter {
             json.writeStringField("symbol", series.symbol());
             json.writeStringField("note", series.note());
             source(series.source());
-            nodes(series.values(), positions);
+            nodes("nodes", series.values(), positions);
         } else if (block instanceof Block.Tabulated tabulated) {
             table(tabulated.table(), positions);
+            restsOn(tabulated.restsOn(), positions);
         } else if (block instanceof Block.Drawn drawn) {
             json.writeStringField("kind", "figure");
             json.writeStringField("title", drawn.title());
             json.writeStringField("description", drawn.description());
             json.writeStringField("svg", drawn.svg());
+            restsOn(drawn.restsOn(), positions);
         } else if (block instanceof Block.Checked checked) {
             json.writeStringField("kind", "check");
             comparison(checked.check(), positions);
@@ -206,9 +208,16 @@ public final class RecordWriter {
         json.writeStringField("text", text);
     }
 
-    private void nodes(List<Quantity> quantities, FlatGraph.Positions positions)
+    private void restsOn(List<Quantity> quantities, FlatGraph.Positions positions)
             throws IOException {
-        json.writeArrayFieldStart("nodes");
+        if (!quantities.isEmpty()) {
+            nodes("basis", quantities, positions);
+        }
+    }
+
+    private void nodes(String name, List<Quantity> quantities, FlatGraph.Positions positions)
+            throws IOException {
+        json.writeArrayFieldStart(name);
         for (Quantity quantity : quantities) {
             json.writeNumber(positions.of(quantity));
         }
@@ -224,7 +233,7 @@ public final class RecordWriter {
             json.writeStringField("heading", column.heading());
             json.writeStringField("unit", column.unit());
             if (column.isNumeric()) {
-                nodes(column.values(), positions);
+                nodes("nodes", column.values(), positions);
                 Precision precision = column.precision();
                 json.writeNumberField(precision.kind().word(), precision.digits());
             }

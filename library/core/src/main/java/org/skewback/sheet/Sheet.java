@@ -3,6 +3,7 @@ package org.skewback.sheet;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -296,22 +297,59 @@ public final class Sheet implements CellAware, Displayable {
     }
 
     /**
-     * Shows a table.
+     * Shows a table, which is stale when a quantity in its columns or one that it rests on has
+     * changed and it was not made anew.
      *
      * @param table the table
+     * @param restsOn quantities behind its texts and plain numbers, besides those in its columns
+     * @throws IllegalArgumentException when a quantity is of an earlier run of this sheet or of
+     *     another sheet
      */
-    public void table(Table table) {
-        table.columns().forEach(column -> column.values().forEach(this::refuseForeign));
-        add(new Block.Tabulated(table));
+    public void table(Table table, Quantity... restsOn) {
+        table(table, List.of(restsOn));
     }
 
     /**
-     * Shows a figure.
+     * Shows a table, which is stale when a quantity in its columns or one that it rests on has
+     * changed and it was not made anew.
+     *
+     * @param table the table
+     * @param restsOn quantities behind its texts and plain numbers, besides those in its columns
+     * @throws IllegalArgumentException when a quantity is of an earlier run of this sheet or of
+     *     another sheet
+     */
+    public void table(Table table, Collection<Quantity> restsOn) {
+        Block.Tabulated tabulated = new Block.Tabulated(table, List.copyOf(restsOn));
+        SheetRecord.quantities(tabulated).forEach(this::refuseForeign);
+        add(tabulated);
+    }
+
+    /**
+     * Shows a figure, which is stale when a quantity that it rests on has changed and it was not
+     * drawn anew.
      *
      * @param figure the figure
+     * @param restsOn quantities that it was drawn from; a picture cannot tell of itself
+     * @throws IllegalArgumentException when a quantity is of an earlier run of this sheet or of
+     *     another sheet
      */
-    public void figure(Figure figure) {
-        add(new Block.Drawn(figure.title(), figure.description(), figure.svg()));
+    public void figure(Figure figure, Quantity... restsOn) {
+        figure(figure, List.of(restsOn));
+    }
+
+    /**
+     * Shows a figure, which is stale when a quantity that it rests on has changed and it was not
+     * drawn anew.
+     *
+     * @param figure the figure
+     * @param restsOn quantities that it was drawn from; a picture cannot tell of itself
+     * @throws IllegalArgumentException when a quantity is of an earlier run of this sheet or of
+     *     another sheet
+     */
+    public void figure(Figure figure, Collection<Quantity> restsOn) {
+        List<Quantity> drawnFrom = List.copyOf(restsOn);
+        drawnFrom.forEach(this::refuseForeign);
+        add(new Block.Drawn(figure.title(), figure.description(), figure.svg(), drawnFrom));
     }
 
     /**

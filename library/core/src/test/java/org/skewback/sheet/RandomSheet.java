@@ -106,7 +106,7 @@ final class RandomSheet {
 
     private void say() {
         String date = "2026-1" + random.nextInt(3) + "-1" + random.nextInt(10);
-        switch (random.nextInt(17)) {
+        switch (random.nextInt(18)) {
             case 0 -> sheet.purpose(words());
             case 1 -> sheet.assume(words());
             case 2 -> sheet.caution(words());
@@ -129,6 +129,7 @@ final class RandomSheet {
             case 12 -> table();
             case 13 -> check();
             case 14 -> sheet.conclude(words());
+            case 15 -> figure();
             default ->
                     lengths.add(
                             sheet.step(
@@ -148,7 +149,35 @@ final class RandomSheet {
                                 words(),
                                 "km",
                                 values,
-                                Precision.significant(1 + random.nextInt(15)))));
+                                Precision.significant(1 + random.nextInt(15)))),
+                random.nextBoolean() ? List.of() : List.of(any(), result()));
+    }
+
+    private void figure() {
+        String title = words();
+        Figure picture =
+                new Figure() {
+                    @Override
+                    public String title() {
+                        return title;
+                    }
+
+                    @Override
+                    public String description() {
+                        return title;
+                    }
+
+                    @Override
+                    public String svg() {
+                        return "<svg xmlns=\"http://www.w3.org/2000/svg\"/>";
+                    }
+
+                    @Override
+                    public byte[] png() {
+                        return new byte[0];
+                    }
+                };
+        sheet.figure(picture, random.nextBoolean() ? List.of() : List.of(any(), result()));
     }
 
     private void check() {

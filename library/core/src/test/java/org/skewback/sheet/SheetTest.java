@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.skewback.quantity.InterpolationTable;
+import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.QuantityVector;
 import org.skewback.quantity.Source;
@@ -224,6 +226,89 @@ class SheetTest {
         String shown = sheet.conclude("The deck is wide enough.").toString();
         assertTrue(shown.contains("Numbers without a source: 12\u00A0m."), shown);
         assertTrue(shown.contains("This sheet has no checks."), shown);
+    }
+
+    /** What hides a number from the register, and what does not. */
+    @Test
+    void theRegisterHoldsEveryNumberThatLostItsSourceOnTheWay() {
+        Quantity span = span();
+        Quantity leaked = Quantity.of(span.in("m") * 2, "m");
+        Quantity one = Quantity.of(1, "kN");
+        sheet.step("A", span.times(leaked), "m²", "a number taken out and put in again");
+        sheet.step("B", Quantity.of(12, "m").named("b", "m", "width"), "m", "named, not cited");
+        sheet.step("r", span.per("m").root(), "", "a plain number of metres");
+        sheet.step("F", one.times(span.per("m")), "kN", "one unit that is a number of its own");
+        sheet.table(Table.of("Deck", Column.of("width", "m", List.of(Quantity.of(11, "m")))));
+        sheet.figure(new Picture("Deck"), Quantity.of(13, "m"));
+        sheet.check("length", span).atMost(Quantity.of(400, "m"));
+        sheet.check("nothing", Quantity.of(0, "m")).atMost(span);
+        assertEquals(
+                List.of("672", "12", "1", "11", "13", "400"),
+                sheet.record().withoutSource().stream().map(Numerals::of).toList());
+        assertEquals(
+                sheet.record().withoutSource(),
+                RecordReader.read(RecordWriter.write(sheet.record())).withoutSource());
+    }
+
+    @Test
+    void aTableThatWasReadIsAmongTheSources() {
+        InterpolationTable table =
+                new InterpolationTable(
+                        "k",
+                        "a factor",
+                        InterpolationTable.Axis.linear("m", 0, 400),
+                        InterpolationTable.Axis.linear("", 1, 3),
+                        Source.book("a book", "table 3"));
+        Quantity span = span();
+        sheet.step("a", span.times(table.at(span)), "m", "first");
+        sheet.step("b", span.times(table.at(span.over(2))), "m", "second");
+        Map<Source, List<String>> sources =
+                Map.of(DRAWING, List.of("L"), Source.book("a book", "table 3"), List.of("k"));
+        assertEquals(sources, sheet.record().sources());
+        assertEquals(sources, RecordReader.read(RecordWriter.write(sheet.record())).sources());
+        assertTrue(
+                sheet.conclude("words")
+                        .toString()
+                        .contains(
+                                "Sources: drawing OG-201, revision B (L); book a book, table 3"
+                                        + " (k)."));
+    }
+
+    @Test
+    void figuresAndTablesOfTextsAreStaleWithWhatTheyRestOn() {
+        sheet.cellStarts("one");
+        Quantity load = load(148);
+        Quantity span = span();
+        sheet.cellStarts("two");
+        Table texts = Table.of("In words", Column.texts("load", List.of(load.toString())));
+        sheet.figure(new Picture("Loads"), load);
+        sheet.figure(new Picture("Free"));
+        sheet.table(texts, List.of(load, span));
+        String json = RecordWriter.write(sheet.record());
+        assertEquals(sheet.record(), RecordReader.read(json));
+        assertEquals(List.of(false, false, false), stale("two"));
+
+        sheet.cellStarts("one");
+        Quantity changed = load(150);
+        span();
+        assertEquals(List.of(true, false, true), stale("two"));
+        sheet.cellStarts("three");
+        assertTrue(sheet.conclude("done").closing().entries().get(2).stale());
+
+        sheet.cellStarts("two");
+        sheet.figure(new Picture("Loads"), changed);
+        assertEquals(List.of(false), stale("two"));
+        Sheet again = Sheet.numbered("06", "Form of the rib");
+        assertThrows(
+                IllegalArgumentException.class, () -> again.figure(new Picture("Loads"), load));
+        assertThrows(IllegalArgumentException.class, () -> again.table(texts, load));
+    }
+
+    private List<Boolean> stale(String cell) {
+        return sheet.record().entries().stream()
+                .filter(entry -> cell.equals(entry.cell()))
+                .map(Entry::stale)
+                .toList();
     }
 
     @Test

@@ -1,14 +1,14 @@
 package org.skewback.desk.render;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.issue.RunDocument;
 import org.skewback.desk.notebook.Notebook;
-import org.skewback.quantity.Graph;
 import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Source;
 import org.skewback.sheet.Entry;
 import org.skewback.sheet.Numbering;
 import org.skewback.sheet.RecordReader;
@@ -75,16 +75,8 @@ record ReadDocument(
         return record == null ? List.of() : record.withoutSource();
     }
 
-    /** The numbers behind all that the sheet shows that name a source, each once. */
-    List<Quantity> sourced() {
-        List<Quantity> found = new ArrayList<>();
-        if (record != null) {
-            for (Quantity node : Graph.ordered(record.quantities())) {
-                if (node.source() != null) {
-                    found.add(node);
-                }
-            }
-        }
-        return found;
+    /** The sources that numbers and tables behind all that the sheet shows name, each once. */
+    Set<Source> sources() {
+        return record == null ? Set.of() : record.sources().keySet();
     }
 }

@@ -9,7 +9,6 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.issue.PackageInfo;
 import org.skewback.desk.issue.RunPackage;
-import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Source;
 import org.skewback.sheet.SheetRecord;
 
@@ -50,9 +49,8 @@ record ReadPackage(
     Map<Source.Kind, Map<String, Cited>> cited() {
         Map<Source.Kind, Map<String, Cited>> all = new TreeMap<>();
         for (ReadDocument document : documents) {
-            for (Quantity quantity : document.sourced()) {
-                Source source = quantity.source();
-                if (source == null || source.kind() == Source.Kind.SHEET) {
+            for (Source source : document.sources()) {
+                if (source.kind() == Source.Kind.SHEET) {
                     continue;
                 }
                 Cited cited =
