@@ -28,9 +28,10 @@ import org.skewback.quantity.Source;
  * holds at a moment is its {@link #record()}, which is immutable.
  *
  * <p>Where the notebook kernel tells which cell runs, rerunning a cell replaces what the cell said
- * before; whatever rested on it and was not worked out again is stale until it is. Elsewhere, and in
- * the cell that makes the sheet, a symbol said again replaces the earlier one, and a check replaces
- * the earlier one of the same title, formulas and limits.
+ * before; whatever rested on it and was not worked out again is stale until it is. Elsewhere a symbol
+ * said again replaces the earlier one once that has been shown, a table or figure that of the same
+ * title, and a check that of the same title, formulas and limits. One symbol said twice in one cell
+ * is an error everywhere.
  *
  * <pre>{@code
  * Sheet sheet = Sheet.numbered("06", "Form of the rib");
@@ -429,15 +430,26 @@ public final class Sheet implements CellAware, Displayable {
     private void requireFree(Quantity quantity) {
         String symbol = Objects.requireNonNull(quantity.symbol());
         Quantity earlier = current.get(symbol);
-        if (earlier != null && cell != null) {
+        if (earlier != null && (cell != null || !isShown(earlier))) {
             throw new IllegalArgumentException(
                     "symbol "
                             + symbol
                             + " already stands for \""
                             + earlier.note()
                             + "\" in this sheet; choose another, such as "
-                            + (symbol.contains("_") ? symbol + ",2" : symbol + "_2"));
+                            + (symbol.contains("_") ? symbol + ",2" : symbol + "_2")
+                            + (cell != null
+                                    ? ""
+                                    : ", or run the sheet from its first cell to say it anew"));
         }
+    }
+
+    /** Whether a cell has shown it: then its cell has ended, and saying it again is a rerun. */
+    private boolean isShown(Quantity quantity) {
+        return said.stream()
+                .filter(one -> one.id <= shown)
+                .flatMap(one -> named(one.block).stream())
+                .anyMatch(quantity::isSameNode);
     }
 
     private void forget(Block block) {
@@ -468,7 +480,7 @@ public final class Sheet implements CellAware, Displayable {
             return;
         }
         for (int i = 0; i < said.size(); i++) {
-            if (replaces(block, said.get(i).block)) {
+            if (replaces(block, said.get(i).block, said.get(i).id <= shown)) {
                 forget(said.set(i, fresh).block);
                 return;
             }
@@ -476,14 +488,18 @@ public final class Sheet implements CellAware, Displayable {
         said.add(fresh);
     }
 
-    /** Where nobody tells which cell runs, what bears the same name takes the earlier one's place. */
-    private static boolean replaces(Block fresh, Block earlier) {
+    /**
+     * Where nobody tells which cell runs, what bears the same name takes the earlier one's place. Two
+     * tables or figures of one title that were said before any was shown are of one cell, and both
+     * stay.
+     */
+    private static boolean replaces(Block fresh, Block earlier, boolean wasShown) {
         if (fresh instanceof Block.Checked a && earlier instanceof Block.Checked b) {
             return isSameRequirement(a.check(), b.check());
         } else if (fresh instanceof Block.Tabulated a && earlier instanceof Block.Tabulated b) {
-            return a.table().title().equals(b.table().title());
+            return wasShown && a.table().title().equals(b.table().title());
         } else if (fresh instanceof Block.Drawn a && earlier instanceof Block.Drawn b) {
-            return a.title().equals(b.title());
+            return wasShown && a.title().equals(b.title());
         } else if (fresh instanceof Block.Conclusion && earlier instanceof Block.Conclusion) {
             return true;
         } else if (fresh instanceof Block.Signed a && earlier instanceof Block.Signed b) {

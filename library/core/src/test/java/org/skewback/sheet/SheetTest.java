@@ -123,12 +123,58 @@ class SheetTest {
     void whereNobodyTellsTheCellASymbolSaidAgainReplaces() {
         load(148);
         Quantity span = span();
+        sheet.latest();
         moment(load(150), span);
 
         assertEquals(List.of("Given", "Given", "Step"), kinds());
         assertEquals(150, sheet.record().quantities().get(0).in("kN/m"));
         assertTrue(sheet.latest().toString().contains("g = 150"));
         assertTrue(sheet.latest().entries().isEmpty());
+    }
+
+    /** Before anything was shown, all of it was said in the cell that makes the sheet. */
+    @Test
+    void inTheCellThatMakesTheSheetNothingIsSilentlyReplaced() {
+        span();
+        sheet.series("x", new double[] {24, 48}, "m", "columns", DRAWING);
+        List<Runnable> again =
+                List.of(
+                        this::span,
+                        () -> sheet.given("x_2", 1, "m", "another", DRAWING),
+                        () -> sheet.series("x", new double[] {24}, "m", "columns", DRAWING),
+                        () -> sheet.step("L", Quantity.of(3), "", "another"));
+        for (Runnable one : again) {
+            String message = assertThrows(IllegalArgumentException.class, one::run).getMessage();
+            assertTrue(message.contains("already stands for"), message);
+            assertTrue(
+                    message.endsWith("or run the sheet from its first cell to say it anew"),
+                    message);
+        }
+        Table table = Table.of("Loads", Column.texts("load", List.of("much")));
+        sheet.figure(new Picture("Loads"));
+        sheet.figure(new Picture("Loads"), span(2));
+        sheet.table(table);
+        sheet.table(table, span(3));
+        assertEquals(
+                List.of(
+                        "Given",
+                        "Series",
+                        "Drawn",
+                        "Given",
+                        "Drawn",
+                        "Tabulated",
+                        "Given",
+                        "Tabulated"),
+                kinds());
+
+        sheet.latest();
+        sheet.figure(new Picture("Loads"));
+        sheet.table(table);
+        assertEquals(8, kinds().size());
+    }
+
+    private Quantity span(int number) {
+        return sheet.given("L_" + number, 336, "m", "span " + number, DRAWING);
     }
 
     @Test
@@ -152,6 +198,7 @@ class SheetTest {
     void whatASeriesNoLongerHoldsIsStale() {
         List<Quantity> x = sheet.series("x", new double[] {24, 48, 72}, "m", "columns", DRAWING);
         sheet.step("a", x.get(2).over(2), "m", "half the last position");
+        sheet.latest();
         sheet.series("x", new double[] {24, 48}, "m", "columns", DRAWING);
 
         assertTrue(sheet.record().entries().get(1).stale());
@@ -164,11 +211,13 @@ class SheetTest {
             sheet.check("length", Quantity.of(length, "m")).atMost(limit);
         }
         sheet.check("length", span()).atMost(Quantity.of(300, "m"));
+        sheet.latest();
         sheet.check("length", span()).atMost(limit);
         assertEquals(
                 List.of(Verdict.FAILED, Verdict.PASSED, Verdict.STALE, Verdict.PASSED),
                 sheet.record().checks().stream().map(Entry::verdict).toList());
 
+        sheet.latest();
         sheet.check("length", span()).atMost(limit);
         assertEquals(4, sheet.record().checks().size());
     }
