@@ -18,11 +18,13 @@ final class MarkdownSheet {
 
     static String write(Part part) {
         List<String> paragraphs = new ArrayList<>();
+        Numbering numbering = part.sheet().numbering();
         for (Entry entry : part.entries()) {
             String mark =
-                    PlainSheet.isStaleValue(entry) ? "\n\n**Stale: run this cell again.**" : "";
-            paragraphs.add(block(entry, part.numbering()) + mark);
+                    entry.stale() ? "\n\n**Stale:** " + escape(Summary.ofStale(entry)) + "." : "";
+            paragraphs.add(block(entry, numbering) + mark);
         }
+        Summary.ofStaleElsewhere(part).forEach(sentence -> paragraphs.add("> " + line(sentence)));
         SheetRecord closing = part.closing();
         if (closing != null) {
             paragraphs.add(escape(Summary.ofChecks(closing)));

@@ -3,18 +3,19 @@ package org.skewback.sheet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skewback.display.Displayable;
 
 /**
  * Some of what a sheet says, to be shown under a cell.
  *
- * @param entries what to show, in order
- * @param numbering the numbers that the entries bear in their sheet
- * @param closing the record of the whole sheet where this closes it, else null
+ * @param sheet the record of the whole sheet
+ * @param entries those of its entries to show, in order
+ * @param closes whether this closes the sheet, so that its record goes along
  */
-public record Part(List<Entry> entries, Numbering numbering, @Nullable SheetRecord closing)
-        implements Displayable {
+public record Part(SheetRecord sheet, List<Entry> entries, boolean closes) implements Displayable {
 
     /** MIME type of the list of blocks that a cell showed. */
     public static final String PART_TYPE = "application/vnd.skewback.part+json";
@@ -23,32 +24,41 @@ public record Part(List<Entry> entries, Numbering numbering, @Nullable SheetReco
     public static final String RECORD_TYPE = "application/vnd.skewback.record+json";
 
     /**
-     * Keeps copies, so that nobody can change it from outside.
+     * Keeps a copy, so that nobody can change it from outside.
      *
-     * @param entries what to show, in order
-     * @param numbering the numbers that the entries bear in their sheet
-     * @param closing the record of the whole sheet where this closes it, else null
+     * @param sheet the record of the whole sheet
+     * @param entries those of its entries to show, in order
+     * @param closes whether this closes the sheet, so that its record goes along
      */
     public Part {
         entries = List.copyOf(entries);
     }
 
     /**
-     * Closes a sheet.
+     * Gives the record that goes along.
      *
-     * @param entries what to show, in order
-     * @param closing the record of the whole sheet
+     * @return the record of the whole sheet where this closes it, else null
      */
-    public Part(List<Entry> entries, SheetRecord closing) {
-        this(entries, closing.numbering(), closing);
+    public @Nullable SheetRecord closing() {
+        return closes ? sheet : null;
+    }
+
+    /**
+     * Gives what has become stale in other cells.
+     *
+     * @return the entries of the sheet that are stale and not shown here, in order
+     */
+    public List<Entry> staleElsewhere() {
+        Set<String> shown = entries.stream().map(Entry::id).collect(Collectors.toSet());
+        return sheet.stale().stream().filter(entry -> !shown.contains(entry.id())).toList();
     }
 
     @Override
     public Map<String, String> display() {
         Map<String, String> bundle = new LinkedHashMap<>();
-        bundle.put(PART_TYPE, RecordWriter.part(entries));
-        if (closing != null) {
-            bundle.put(RECORD_TYPE, RecordWriter.write(closing));
+        bundle.put(PART_TYPE, RecordWriter.part(this));
+        if (closes) {
+            bundle.put(RECORD_TYPE, RecordWriter.write(sheet));
         }
         bundle.put("text/markdown", MarkdownSheet.write(this));
         bundle.put("text/plain", PlainSheet.write(this));

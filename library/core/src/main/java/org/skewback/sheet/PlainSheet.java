@@ -14,11 +14,13 @@ final class PlainSheet {
 
     static String write(Part part) {
         List<String> lines = new ArrayList<>();
+        Numbering numbering = part.sheet().numbering();
         for (Entry entry : part.entries()) {
             lines.add(
-                    block(entry, part.numbering())
-                            + (isStaleValue(entry) ? "   (stale: run this cell again)" : ""));
+                    block(entry, numbering)
+                            + (entry.stale() ? "   (stale: " + Summary.ofStale(entry) + ")" : ""));
         }
+        lines.addAll(Summary.ofStaleElsewhere(part));
         SheetRecord closing = part.closing();
         if (closing != null) {
             lines.add(Summary.ofChecks(closing));
@@ -26,10 +28,6 @@ final class PlainSheet {
             lines.add(Summary.ofSources(closing));
         }
         return String.join("\n", lines);
-    }
-
-    static boolean isStaleValue(Entry entry) {
-        return entry.stale() && !(entry.block() instanceof Block.Checked);
     }
 
     private static String block(Entry entry, Numbering numbering) {

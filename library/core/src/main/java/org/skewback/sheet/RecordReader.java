@@ -77,7 +77,17 @@ public final class RecordReader {
 
     private Entry entry(Json json) {
         return new Entry(
-                json.text("id"), json.textOrNull("cell"), block(json), json.truth("stale"));
+                json.text("id"),
+                json.textOrNull("cell"),
+                block(json),
+                json.truth("stale"),
+                json.has("changes")
+                        ? json.objects("changes").stream().map(this::change).toList()
+                        : List.of());
+    }
+
+    private Change change(Json json) {
+        return new Change(quantity(json, "was"), json.has("now") ? quantity(json, "now") : null);
     }
 
     private Block block(Json json) {

@@ -50,15 +50,17 @@ public final class RecordWriter {
         return text(writer -> writer.record(record)) + "\n";
     }
 
-    /** Writes the list of blocks that a cell showed. */
-    static String part(List<Entry> entries) {
+    /** Writes which blocks of which sheet a cell showed. */
+    static String part(Part part) {
         return text(
                 writer -> {
                     writer.json.writeStartObject();
                     writer.json.writeStringField("format", "skewback-part");
                     writer.json.writeNumberField("edition", EDITION);
+                    writer.json.writeStringField("number", part.sheet().number());
+                    writer.json.writeStringField("title", part.sheet().title());
                     writer.json.writeArrayFieldStart("blocks");
-                    for (Entry entry : entries) {
+                    for (Entry entry : part.entries()) {
                         writer.json.writeString(entry.id());
                     }
                     writer.json.writeEndArray();
@@ -200,6 +202,19 @@ public final class RecordWriter {
             comparison(checked.check(), positions);
         }
         json.writeBooleanField("stale", entry.stale());
+        if (!entry.changes().isEmpty()) {
+            json.writeArrayFieldStart("changes");
+            for (Change change : entry.changes()) {
+                json.writeStartObject();
+                json.writeNumberField("was", positions.of(change.was()));
+                Quantity now = change.now();
+                if (now != null) {
+                    json.writeNumberField("now", positions.of(now));
+                }
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+        }
         json.writeEndObject();
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skewback.display.CellAware;
 import org.skewback.display.Displayable;
@@ -369,9 +370,7 @@ public final class Sheet implements CellAware, Displayable {
                             + "\" has no limit yet; finish it with atMost, atLeast or between");
         }
         add(new Block.Conclusion(words(text)));
-        List<Entry> fresh = fresh();
-        shown = ids;
-        return new Part(fresh, record());
+        return part(true);
     }
 
     /**
@@ -381,9 +380,21 @@ public final class Sheet implements CellAware, Displayable {
      * @return what to show
      */
     public Part latest() {
-        List<Entry> fresh = fresh();
+        return part(false);
+    }
+
+    private Part part(boolean closes) {
+        SheetRecord record = record();
+        Set<String> fresh =
+                said.stream()
+                        .filter(one -> cell == null ? one.id > shown : cell.equals(one.cell))
+                        .map(Said::name)
+                        .collect(Collectors.toSet());
         shown = ids;
-        return new Part(fresh, numbering(), null);
+        return new Part(
+                record,
+                record.entries().stream().filter(entry -> fresh.contains(entry.id())).toList(),
+                closes);
     }
 
     /**
@@ -392,7 +403,7 @@ public final class Sheet implements CellAware, Displayable {
      * @return its record
      */
     public SheetRecord record() {
-        return new SheetRecord(number, title, Library.version(), entries(said));
+        return new SheetRecord(number, title, Library.version(), entries());
     }
 
     @Override
@@ -406,14 +417,6 @@ public final class Sheet implements CellAware, Displayable {
                 insertAt = i;
             }
         }
-    }
-
-    private List<Entry> fresh() {
-        String running = cell;
-        return entries(
-                said.stream()
-                        .filter(one -> running == null ? one.id > shown : running.equals(one.cell))
-                        .toList());
     }
 
     private Quantity register(Quantity quantity) {
@@ -530,42 +533,48 @@ public final class Sheet implements CellAware, Displayable {
         return symbol == null ? Formula.symbolic(quantity) : symbol;
     }
 
-    /** Numbers follow from the order alone. */
-    private Numbering numbering() {
-        return Numbering.of(
-                number,
-                said.stream()
-                        .map(one -> new Entry(one.name(), one.cell, one.block, false))
-                        .toList());
-    }
-
-    private List<Entry> entries(List<Said> some) {
-        Set<Quantity> stale =
-                stale(some.stream().flatMap(one -> SheetRecord.quantities(one.block)).toList());
-        return some.stream()
-                .map(
-                        one ->
-                                new Entry(
-                                        one.name(),
-                                        one.cell,
-                                        one.block,
-                                        SheetRecord.quantities(one.block)
-                                                .anyMatch(stale::contains)))
-                .toList();
+    private List<Entry> entries() {
+        Staleness staleness = new Staleness();
+        return said.stream().map(staleness::entry).toList();
     }
 
     /** Stale is what this sheet named and names no more, and whatever rests on it. */
-    private Set<Quantity> stale(List<Quantity> shownHere) {
-        Set<Quantity> stale = Collections.newSetFromMap(new IdentityHashMap<>());
-        for (Quantity node : Graph.ordered(shownHere)) {
-            Quantity standing = current.get(String.valueOf(node.symbol()));
-            boolean own = node.owner() == this;
-            boolean replaced = own && (standing == null || !standing.isSameNode(node));
-            if (replaced || node.operands().stream().anyMatch(stale::contains)) {
-                stale.add(node);
+    private final class Staleness {
+        private final Set<Quantity> stale = Collections.newSetFromMap(new IdentityHashMap<>());
+        private final Set<Quantity> replaced = Collections.newSetFromMap(new IdentityHashMap<>());
+
+        Staleness() {
+            List<Quantity> all =
+                    said.stream().flatMap(one -> SheetRecord.quantities(one.block)).toList();
+            for (Quantity node : Graph.ordered(all)) {
+                boolean behind = node.operands().stream().anyMatch(stale::contains);
+                if (behind || isReplaced(node)) {
+                    stale.add(node);
+                }
+                // What was worked out of a change is a consequence of it and explains nothing.
+                if (!behind && isReplaced(node)) {
+                    replaced.add(node);
+                }
             }
         }
-        return stale;
+
+        private boolean isReplaced(Quantity node) {
+            Quantity standing = current.get(String.valueOf(node.symbol()));
+            return node.owner() == Sheet.this && (standing == null || !standing.isSameNode(node));
+        }
+
+        Entry entry(Said one) {
+            List<Quantity> own = SheetRecord.quantities(one.block).filter(stale::contains).toList();
+            if (own.isEmpty()) {
+                return Entry.fresh(one.name(), one.cell, one.block);
+            }
+            List<Change> changes =
+                    Graph.ordered(own, stale::contains).stream()
+                            .filter(replaced::contains)
+                            .map(was -> new Change(was, current.get(String.valueOf(was.symbol()))))
+                            .toList();
+            return new Entry(one.name(), one.cell, one.block, true, changes);
+        }
     }
 
     private static String words(String text) {
@@ -609,7 +618,8 @@ public final class Sheet implements CellAware, Displayable {
 
     @Override
     public Map<String, String> display() {
-        return new Part(record().entries(), numbering(), null).display();
+        SheetRecord record = record();
+        return new Part(record, record.entries(), false).display();
     }
 
     @Override

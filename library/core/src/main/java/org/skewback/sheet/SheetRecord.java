@@ -46,6 +46,15 @@ public record SheetRecord(String number, String title, String library, List<Entr
     }
 
     /**
+     * Gives what must be worked out again.
+     *
+     * @return the entries that are stale, in order
+     */
+    public List<Entry> stale() {
+        return entries.stream().filter(Entry::stale).toList();
+    }
+
+    /**
      * Gives every quantity that the sheet shows or rests on.
      *
      * @return givens, steps, demands, limits, values of tables and what tables and figures rest on,

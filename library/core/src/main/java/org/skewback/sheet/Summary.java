@@ -1,6 +1,12 @@
 package org.skewback.sheet;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collector;
 import java.util.stream.Collectors;
 import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Quantity;
@@ -49,6 +55,65 @@ final class Summary {
     private static String count(List<Entry> checks, Verdict verdict) {
         long count = checks.stream().filter(check -> check.verdict() == verdict).count();
         return count + " " + verdict.inWords();
+    }
+
+    /** Why an entry is stale and what to do, without a full stop. */
+    static String ofStale(Entry entry) {
+        return entry.because() + "; run its cell again";
+    }
+
+    /** What is stale in cells that are not shown, a sentence for each cell. */
+    static List<String> ofStaleElsewhere(Part part) {
+        Numbering numbering = part.sheet().numbering();
+        Map<String, List<Entry>> cells = new LinkedHashMap<>();
+        for (Entry entry : part.staleElsewhere()) {
+            cells.computeIfAbsent(String.valueOf(entry.cell()), fresh -> new ArrayList<>())
+                    .add(entry);
+        }
+        List<String> sentences = new ArrayList<>();
+        for (List<Entry> stale : cells.values()) {
+            Set<String> why = stale.stream().map(Entry::because).collect(toOrdered());
+            sentences.add(
+                    "Stale: "
+                            + stale.stream()
+                                    .map(entry -> called(entry, numbering))
+                                    .collect(Collectors.joining(", "))
+                            + ": "
+                            + String.join("; ", why)
+                            + ". Run again the cell of "
+                            + numbered(stale.get(0), numbering)
+                            + ".");
+        }
+        return sentences;
+    }
+
+    private static Collector<String, ?, Set<String>> toOrdered() {
+        return Collectors.toCollection(LinkedHashSet::new);
+    }
+
+    /** Names an entry by its number and what it is about, such as {@code step 06.1 M}. */
+    static String called(Entry entry, Numbering numbering) {
+        Block block = entry.block();
+        String number = numbered(entry, numbering);
+        if (block instanceof Block.Step step) {
+            return number + " " + step.quantity().symbol();
+        } else if (block instanceof Block.Tabulated tabulated) {
+            return number + " " + tabulated.table().title();
+        } else if (block instanceof Block.Drawn drawn) {
+            return number + " " + drawn.title();
+        } else if (block instanceof Block.Checked checked) {
+            return number + " " + checked.check().title();
+        }
+        return number;
+    }
+
+    private static String numbered(Entry entry, Numbering numbering) {
+        if (entry.block() instanceof Block.Given given) {
+            return "given " + given.quantity().symbol();
+        } else if (entry.block() instanceof Block.Series series) {
+            return "series " + series.symbol();
+        }
+        return numbering.name(entry);
     }
 
     /** The numbers that an author wrote into a formula without naming a source. */

@@ -104,7 +104,12 @@ class SheetTest {
         sheet.cellStarts("two");
         moment(load, span);
 
-        assertTrue(sheet.latest().toString().contains("stale: run this cell again"));
+        assertTrue(
+                sheet.latest()
+                        .toString()
+                        .contains(
+                                "(stale: g changed from 148\u00A0kN/m to 149\u00A0kN/m; run its"
+                                        + " cell again)"));
     }
 
     @Test

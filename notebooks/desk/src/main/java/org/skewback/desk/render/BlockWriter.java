@@ -338,7 +338,9 @@ final class BlockWriter {
                 + Markup.text(check.title())
                 + "</p><p class=\"comparison\">"
                 + comparison(check)
-                + "</p></div>\n";
+                + "</p>"
+                + staleMark(entry)
+                + "</div>\n";
     }
 
     static String verdict(Verdict verdict) {
@@ -377,8 +379,9 @@ final class BlockWriter {
 
     private static String staleMark(Entry entry) {
         return entry.stale()
-                ? "<p class=\"stale-mark\"><b class=\"verdict stale\">stale</b> rests on something"
-                        + " that has changed and was not worked out again</p>"
+                ? "<p class=\"stale-mark\"><b class=\"verdict stale\">stale</b> "
+                        + Markup.text(entry.because())
+                        + "; its cell was not run again</p>"
                 : "";
     }
 }

@@ -322,7 +322,7 @@ final class SamplePackage {
     }
 
     private static RunDocument document(String slug, String title, List<Cell> cells, Sheet sheet) {
-        String record = new Part(List.of(), sheet.record()).display().get(Part.RECORD_TYPE);
+        String record = new Part(sheet.record(), List.of(), true).display().get(Part.RECORD_TYPE);
         return new RunDocument(
                 slug, title, new Notebook(cells, JsonNodeFactory.instance.objectNode()), record);
     }
