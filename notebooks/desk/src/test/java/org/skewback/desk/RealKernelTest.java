@@ -144,6 +144,44 @@ class RealKernelTest {
         assertTrue(said.contains("\n\nThe cell:\n  int span = -3;\n  throw new"), said);
     }
 
+    /** A cell that has no value shows nothing, but its checks count all the same. */
+    @Test
+    void aConclusionThatIsNotShownStopsTheIssue() throws Exception {
+        String sheet =
+                libraryOnThePath()
+                        + "import org.skewback.sheet.*;\n"
+                        + "import org.skewback.quantity.*;\n"
+                        + "Sheet sheet = Sheet.numbered(\"02\", \"Second\");\n"
+                        + "sheet.check(\"length\", Quantity.of(3, \"m\"))"
+                        + ".atMost(Quantity.of(2, \"m\"));\n";
+        Path notebook = folder.resolve("02-second.ipynb");
+        JsonNode json = Json.read(Files.readAllBytes(notebook));
+        ((ObjectNode) json.path("cells").get(2))
+                .set(
+                        "source",
+                        TextNode.valueOf("Part part = sheet.conclude(\"It does not fit.\");"));
+        Files.writeString(notebook, Json.notebook(json));
+        String said = stops(sheet, PATIENCE);
+        assertTrue(
+                said.startsWith(
+                        "02 Second: it keeps a sheet \"02 Second\" and never shows its conclusion,"
+                                + " so its checks would be lost"),
+                said);
+    }
+
+    /** The core library as it is tested here, with what it needs. */
+    private static String libraryOnThePath() {
+        StringBuilder lines = new StringBuilder();
+        for (String entry :
+                System.getProperty("java.class.path").split(java.io.File.pathSeparator)) {
+            String path = entry.replace('\\', '/');
+            if (path.contains("core") || path.contains("commons-math")) {
+                lines.append("%classpath ").append(entry).append('\n');
+            }
+        }
+        return lines.toString();
+    }
+
     @Test
     void aCellThatTriesToEndTheProgramStopsTheIssue() throws Exception {
         String said = stops("System.exit(0);", PATIENCE);

@@ -116,6 +116,22 @@ class KernelTest {
                 run.of("execute_result").get(0).content().path("execution_count"));
     }
 
+    /** A program that drives the kernel learns of a sheet that no cell showed. */
+    @Test
+    void livingValuesThatHearOfCellsHandOverWhatIsForPrograms() throws IOException {
+        client.run("%maven test:sheets:1.0\ntest.Sheet unshown = new test.Sheet(); int n = 3;");
+        KernelClient.Run run = client.run("%living");
+        assertEquals("ok", status(run), run::traceback);
+        boolean handed = false;
+        for (var shown : run.of("display_data")) {
+            JsonNode data = shown.content().path("data");
+            handed |= data.path("application/vnd.test+json").path("a").path(0).asInt() == 1;
+            assertTrue(data.path("text/plain").isMissingNode(), data::toString);
+        }
+        assertTrue(handed);
+        client.run("unshown = null;");
+    }
+
     @Test
     void declarationsAndAssignmentsAreSilent() throws IOException {
         assertTrue(client.run("int quiet = 3;\nquiet = 4;").of("execute_result").isEmpty());

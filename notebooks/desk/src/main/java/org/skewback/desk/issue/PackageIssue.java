@@ -156,23 +156,45 @@ public final class PackageIssue {
         List<RunDocument> documents = new ArrayList<>();
         CheckCount checks = CheckCount.NONE;
         List<String> unpassed = new ArrayList<>();
+        Map<String, Sheet> numbered = new LinkedHashMap<>();
         for (Sheet sheet : sheets) {
-            Notebook ran = runner.run(sheet.title(), sheet.notebook(), sheet.folder(), environment);
+            SheetRunner.Ran ran =
+                    runner.run(sheet.title(), sheet.notebook(), sheet.folder(), environment);
             @Nullable SheetRecord record = record(sheet, ran);
             @Nullable String text = record == null ? null : record.text();
             if (record != null) {
+                requireOwnNumber(record.number(), sheet, numbered);
                 checks = checks.plus(record.checks());
                 record.unpassed().forEach(line -> unpassed.add(sheet.title() + "  " + line));
                 save(records.resolve(sheet.slug() + ".json"), record.text());
             }
-            documents.add(new RunDocument(sheet.slug(), sheet.title(), ran, text));
+            documents.add(new RunDocument(sheet.slug(), sheet.title(), ran.notebook(), text));
         }
         return new Runs(documents, checks, unpassed);
     }
 
-    private static @Nullable SheetRecord record(Sheet sheet, Notebook ran) throws Problem {
+    /** A sheet is spoken of, and taken from, by its number. */
+    private static void requireOwnNumber(String number, Sheet sheet, Map<String, Sheet> numbered)
+            throws Problem {
+        if (number.isEmpty()) {
+            return;
+        }
+        Sheet earlier = numbered.putIfAbsent(number, sheet);
+        if (earlier != null) {
+            throw new Problem(
+                    "the notebooks "
+                            + earlier.slug()
+                            + " and "
+                            + sheet.slug()
+                            + " both keep a sheet of number "
+                            + number
+                            + "; give each sheet of a package its own");
+        }
+    }
+
+    private static @Nullable SheetRecord record(Sheet sheet, SheetRunner.Ran ran) throws Problem {
         try {
-            return SheetRecord.of(ran);
+            return SheetRecord.of(ran.notebook(), ran.living());
         } catch (Problem e) {
             throw new Problem(sheet.title() + ": " + e.getMessage(), e);
         }

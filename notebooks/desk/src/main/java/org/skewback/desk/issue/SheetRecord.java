@@ -3,10 +3,12 @@ package org.skewback.desk.issue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
@@ -16,17 +18,21 @@ import org.skewback.desk.notebook.Output;
 /**
  * The record of one sheet, as far as issuing needs to understand it.
  *
+ * @param number the sheet's number; empty where it has none
  * @param text the record's JSON, laid out for reading
  * @param checks count of its checks
  * @param unpassed one line for each check that failed or is stale, in the record's order
  */
-public record SheetRecord(String text, CheckCount checks, List<String> unpassed) {
+public record SheetRecord(String number, String text, CheckCount checks, List<String> unpassed) {
 
     /** MIME type under which a sheet shows its record. */
     public static final String MIME = "application/vnd.skewback.record+json";
 
     /** MIME type of the list of blocks that a cell showed. */
     private static final String PART_MIME = "application/vnd.skewback.part+json";
+
+    /** Name of a sheet whose parts do not say of which sheet they are. */
+    private static final String UNNAMED = "";
 
     private static final String FORMAT = "skewback-record";
     private static final int OLDEST_EDITION = 2;
@@ -41,39 +47,85 @@ public record SheetRecord(String text, CheckCount checks, List<String> unpassed)
      * Finds the record with which a notebook closed its sheet.
      *
      * @param notebook a notebook as run
+     * @param living what live values held at its end
      * @return the record, or null where the notebook keeps no sheet
      * @throws Problem when what it showed is not a record of an edition known here, is of two
-     *     sheets, or leaves out what the notebook showed, so that a check could be missed
+     *     sheets, or leaves out what the notebook says, shown or not, so that a check could be missed
      */
-    public static @Nullable SheetRecord of(Notebook notebook) throws Problem {
+    public static @Nullable SheetRecord of(Notebook notebook, List<Output> living) throws Problem {
         @Nullable JsonNode last = null;
-        Set<String> shownSince = new LinkedHashSet<>();
+        Map<String, Set<String>> said = new LinkedHashMap<>();
         for (Output.Display display : displays(notebook)) {
             @Nullable JsonNode closing = display.data().get(MIME);
             if (closing != null) {
                 JsonNode record = object(closing, "record");
                 requireSameSheet(last, record);
                 last = record;
-                shownSince.clear();
+                said.remove(name(record));
+                said.remove(UNNAMED);
                 continue;
             }
-            @Nullable JsonNode part = display.data().get(PART_MIME);
-            if (part != null) {
-                object(part, "part").path("blocks").forEach(id -> shownSince.add(id.asText("")));
+            gather(display, said);
+        }
+        for (Output output : living) {
+            if (output instanceof Output.Display display) {
+                gather(display, said);
             }
         }
         if (last != null) {
-            last.path("entries").forEach(entry -> shownSince.remove(entry.path("id").asText("")));
+            for (JsonNode entry : last.path("entries")) {
+                String id = entry.path("id").asText("");
+                said.getOrDefault(name(last), new LinkedHashSet<>()).remove(id);
+                said.getOrDefault(UNNAMED, new LinkedHashSet<>()).remove(id);
+            }
         }
-        if (!shownSince.isEmpty()) {
-            throw new Problem(
-                    last == null
-                            ? "it shows a sheet that it never concludes, so its checks would be"
-                                    + " lost; end the notebook with sheet.conclude(…)"
-                            : "it says more after its conclusion, which its record would leave"
-                                    + " out; move sheet.conclude(…) to the end");
-        }
+        said.values().removeIf(Set::isEmpty);
+        requireNothingLost(last, said);
         return last == null ? null : read(last);
+    }
+
+    /** Takes note of the blocks that a part names, by the sheet that says them. */
+    private static void gather(Output.Display display, Map<String, Set<String>> said)
+            throws Problem {
+        @Nullable JsonNode shown = display.data().get(PART_MIME);
+        if (shown != null) {
+            JsonNode part = object(shown, "part");
+            Set<String> blocks = said.computeIfAbsent(name(part), name -> new LinkedHashSet<>());
+            part.path("blocks").forEach(id -> blocks.add(id.asText("")));
+        }
+    }
+
+    private static void requireNothingLost(
+            @Nullable JsonNode record, Map<String, Set<String>> missing) throws Problem {
+        if (missing.isEmpty()) {
+            return;
+        }
+        if (record == null) {
+            throw new Problem(
+                    "it keeps a sheet"
+                            + quoted(missing.keySet())
+                            + " and never shows its conclusion, so its checks would be lost; let"
+                            + " the last cell end with sheet.conclude(…)");
+        }
+        missing.keySet().remove(UNNAMED);
+        if (missing.isEmpty() || missing.containsKey(name(record))) {
+            throw new Problem(
+                    "it says more after its conclusion, which its record would leave out; move"
+                            + " sheet.conclude(…) to the end");
+        }
+        throw new Problem(
+                "it concludes the sheet"
+                        + quoted(Set.of(name(record)))
+                        + " and never"
+                        + quoted(missing.keySet())
+                        + "; keep one sheet in a notebook");
+    }
+
+    private static String quoted(Set<String> names) {
+        return names.stream()
+                .filter(name -> !name.equals(UNNAMED))
+                .map(name -> " \"" + name + "\"")
+                .collect(Collectors.joining(" and"));
     }
 
     private static List<Output.Display> displays(Notebook notebook) {
@@ -153,7 +205,8 @@ public record SheetRecord(String text, CheckCount checks, List<String> unpassed)
                 unpassed.add(verdict + ": " + title);
             }
         }
-        return new SheetRecord(Json.page(record), count, unpassed);
+        return new SheetRecord(
+                record.path("number").asText(""), Json.page(record), count, unpassed);
     }
 
     private static final Map<String, CheckCount> COUNTS =

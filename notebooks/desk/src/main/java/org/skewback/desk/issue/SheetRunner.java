@@ -37,10 +37,10 @@ final class SheetRunner {
      * @param notebook the notebook; outputs it already has do not matter
      * @param folder folder the kernel works in
      * @param environment environment variables for the kernel
-     * @return the notebook with its outputs, without any time of day
+     * @return the notebook with its outputs, without any time of day, and what live values hold
      * @throws Problem when a cell fails, does not end, or the kernel fails
      */
-    Notebook run(String title, Notebook notebook, Path folder, Map<String, String> environment)
+    Ran run(String title, Notebook notebook, Path folder, Map<String, String> environment)
             throws Problem {
         List<Cell> cells = notebook.cells();
         int codeCells = (int) cells.stream().filter(SheetRunner::runs).count();
@@ -58,8 +58,26 @@ final class SheetRunner {
                 }
             }
             Notebook whole = new Notebook(gather(kernel, title, ran), notebook.metadata());
+            List<Output> living = living(kernel, title);
             progress.sheetEnds(title, codeCells, since(start));
-            return whole;
+            return new Ran(whole, living);
+        }
+    }
+
+    /**
+     * What a run gave.
+     *
+     * @param notebook the notebook with its outputs
+     * @param living what live values held at the end, whether a cell showed it or not
+     */
+    record Ran(Notebook notebook, List<Output> living) {}
+
+    private static List<Output> living(KernelSession kernel, String title) throws Problem {
+        try {
+            return kernel.living();
+        } catch (KernelTrouble e) {
+            throw new Problem(
+                    title + ": after its last cell the kernel failed: " + e.getMessage(), e);
         }
     }
 

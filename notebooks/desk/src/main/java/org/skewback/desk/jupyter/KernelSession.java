@@ -26,6 +26,16 @@ public interface KernelSession extends AutoCloseable {
      */
     List<Output> outputs(String cellId);
 
+    /**
+     * Asks, after the last cell, for what live values have for programs, such as the blocks of a
+     * sheet, whether a cell showed it or not.
+     *
+     * @return what they handed over; empty where there is nothing, or the kernel does not know this
+     * @throws KernelTrouble when the kernel does not answer in time; the session is then of no
+     *     further use
+     */
+    List<Output> living() throws KernelTrouble;
+
     /** Ends the kernel and every process it started. */
     @Override
     void close();

@@ -304,7 +304,15 @@ class PackageIssueTest {
             delimiter = '|',
             quoteCharacter = '`',
             value = {
-                "part {\"blocks\":[\"b1\"]}|it shows a sheet that it never concludes",
+                "part {\"blocks\":[\"b1\"]}|it keeps a sheet and never shows its conclusion",
+                "living {\"number\":\"02\",\"title\":\"T\",\"blocks\":[\"b1\"]}|it keeps a"
+                        + " sheet \"02 T\" and never shows its conclusion",
+                "record {ENTRIES}#living {\"number\":\"02\",\"title\":\"T\",\"blocks\":"
+                        + "[\"b2\",\"b3\"]}|more after its conclusion",
+                "record {ENTRIES}#part {\"number\":\"07\",\"title\":\"U\",\"blocks\":[\"b2\"]}|"
+                        + "it concludes the sheet \"02 T\" and never \"07 U\"",
+                "record {ENTRIES}#living {\"number\":\"07\",\"title\":\"U\",\"blocks\":"
+                        + "[\"b2\"]}|it concludes the sheet \"02 T\" and never \"07 U\"",
                 "record {ENTRIES}#part {\"blocks\":[\"b2\",\"b3\"]}|more after its conclusion",
                 "record {ENTRIES}#record {OTHER}|two sheets, \"02 T\" and \"03 T\"",
             })
@@ -313,6 +321,17 @@ class PackageIssueTest {
         issue(PAGES);
         String said = refusalOf(source);
         assertTrue(said.startsWith("02 Second: it ") && said.contains(message), said);
+    }
+
+    @Test
+    void twoSheetsOfOneNumberStopTheIssue() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        notebook("more/02-second.ipynb", "# 02 Second", "record " + record("01", "passed"));
+        assertEquals(
+                "the notebooks 01-first and 02-second both keep a sheet of number 01; give each"
+                        + " sheet of a package its own",
+                stops(PAGES));
     }
 
     private String refusalOf(String source) throws Exception {

@@ -20,7 +20,7 @@ import org.skewback.desk.notebook.Output;
 
 /**
  * Kernels inside the test that do what each line of a cell says: {@code print}, {@code record},
- * {@code part}, {@code earlier}, {@code fail}, {@code throw}, {@code poison}, {@code trouble}.
+ * {@code part}, {@code living}, {@code earlier}, {@code fail}, {@code throw}, {@code poison}, {@code trouble}.
  */
 public final class ScriptedKernels implements KernelLauncher {
 
@@ -53,6 +53,7 @@ public final class ScriptedKernels implements KernelLauncher {
 
         private final Map<String, String> environment;
         private final Map<String, List<Output>> outputs = new HashMap<>();
+        private final List<Output> living = new ArrayList<>();
         private String first = "";
         private int count;
 
@@ -78,6 +79,7 @@ public final class ScriptedKernels implements KernelLauncher {
                     case "recordtext" ->
                             gives.add(display(SheetRecord.MIME, TextNode.valueOf(rest)));
                     case "part" -> gives.add(display(PART, TextNode.valueOf(rest)));
+                    case "living" -> living.add(display(PART, json(rest)));
                     case "earlier" -> gives.add(new Output.Stream("stdout", earlier()));
                     case "fail" -> {
                         return new CellRun(count, failure);
@@ -104,6 +106,11 @@ public final class ScriptedKernels implements KernelLauncher {
         @Override
         public List<Output> outputs(String cellId) {
             return outputs.getOrDefault(cellId, List.of());
+        }
+
+        @Override
+        public List<Output> living() {
+            return living;
         }
 
         @Override

@@ -378,11 +378,13 @@ public final class Evaluator implements Closeable {
         }
     }
 
-    private CellResult.@Nullable Failed obey(Magic magic, Cell cell, JavaSession java) {
+    private CellResult.@Nullable Failed obey(Magic magic, Cell cell, JavaSession java)
+            throws WorkerGoneException {
         try {
             switch (magic.name()) {
                 case "maven" -> addLibraries(magic.argument(), cell, java);
                 case "classpath" -> addExisting(magic.argument(), java);
+                case "living" -> handOver(cell, java);
                 default ->
                         throw new Libraries.MissingException(
                                 "there is no %"
@@ -398,6 +400,20 @@ public final class Evaluator implements Closeable {
             message.lines().forEach(traceback::add);
             return new CellResult.Failed("MagicError", message, traceback);
         }
+    }
+
+    /** Lets whoever drives the kernel see what live values hold, whether a cell showed it or not. */
+    private static void handOver(Cell cell, JavaSession java) throws WorkerGoneException {
+        List<WorkerControl.Slot> slots = java.slots();
+        java.worker()
+                .ask(
+                        Link.Kind.LIVING,
+                        packet -> {
+                            packet.number(cell.run()).number(slots.size());
+                            for (WorkerControl.Slot slot : slots) {
+                                packet.text(slot.className()).text(slot.fieldName());
+                            }
+                        });
     }
 
     private void addLibraries(String coordinates, Cell cell, JavaSession java)

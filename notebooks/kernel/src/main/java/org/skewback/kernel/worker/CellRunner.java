@@ -88,6 +88,7 @@ final class CellRunner {
         Link.Writer answer = Link.packet(Link.Kind.ANSWER).number(request.number());
         switch (request.kind()) {
             case CELL_STARTS -> cellStarts(request, answer);
+            case LIVING -> living(request, answer);
             case LOAD -> load(request, answer);
             case REDEFINE -> redefine(request, answer);
             case INVOKE -> invoke(request, answer);
@@ -144,6 +145,44 @@ final class CellRunner {
         } catch (ReflectiveOperationException | LinkageError e) {
             // A variable whose class could not be loaded holds no value to tell.
             return;
+        }
+    }
+
+    /** Shows what the live values that hear of cells have for programs, and nothing for readers. */
+    private void living(Link.Reader request, Link.Writer answer) throws IOException {
+        int run = request.number();
+        int count = request.number();
+        begin(run);
+        try {
+            for (int i = 0; i < count; i++) {
+                handOver(request.text(), request.text(), run);
+            }
+            done(answer);
+        } catch (InterruptedException e) {
+            answer.outcome(Link.Outcome.STOPPED);
+        } finally {
+            end();
+        }
+    }
+
+    private void handOver(String className, String fieldName, int run)
+            throws IOException, InterruptedException {
+        Object value;
+        try {
+            value = field(className, fieldName).get(null);
+        } catch (ReflectiveOperationException | LinkageError e) {
+            // A variable whose class could not be loaded holds no value to hand over.
+            return;
+        }
+        if (value == null
+                || Renderer.method(value.getClass(), CELL_AWARE, "cellStarts", String.class)
+                        == null) {
+            return;
+        }
+        Map<String, String> content = new LinkedHashMap<>(renderer.render(value));
+        content.keySet().removeIf(type -> !type.endsWith("+json"));
+        if (!content.isEmpty()) {
+            link.send(content(Link.packet(Link.Kind.DISPLAY).number(run), content));
         }
     }
 

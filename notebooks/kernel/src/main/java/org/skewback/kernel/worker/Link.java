@@ -25,6 +25,8 @@ public final class Link implements Closeable {
         HELLO,
         /** Front to worker: a cell starts; run, cell identifier, live variables. */
         CELL_STARTS,
+        /** Front to worker: hand over what live values have for programs; run, live variables. */
+        LIVING,
         /** Front to worker: define classes. */
         LOAD,
         /** Front to worker: redefine classes. */
