@@ -71,6 +71,38 @@ public final class Numbering {
         return number.isEmpty() ? "" : kind(entry.block()) + " " + number;
     }
 
+    /**
+     * Gives the name by which an entry is cited, with what it is about.
+     *
+     * @param entry one of the entries that were numbered
+     * @return such as {@code step 06.1 M} or {@code check 06.3 the thrust is below its limit}; empty
+     *     for an entry that is neither numbered nor a given
+     */
+    public String called(Entry entry) {
+        Block block = entry.block();
+        String about = "";
+        if (block instanceof Block.Step step) {
+            about = " " + step.quantity().symbol();
+        } else if (block instanceof Block.Tabulated tabulated) {
+            about = " " + tabulated.table().title();
+        } else if (block instanceof Block.Drawn drawn) {
+            about = " " + drawn.title();
+        } else if (block instanceof Block.Checked checked) {
+            about = " " + checked.check().title();
+        }
+        return cited(entry) + about;
+    }
+
+    /** The name of an entry, whether it bears a number or a symbol. */
+    String cited(Entry entry) {
+        if (entry.block() instanceof Block.Given given) {
+            return "given " + given.quantity().symbol();
+        } else if (entry.block() instanceof Block.Series series) {
+            return "series " + series.symbol();
+        }
+        return name(entry);
+    }
+
     private static String kind(Block block) {
         if (block instanceof Block.Section) {
             return "section";

@@ -76,12 +76,12 @@ final class Summary {
             sentences.add(
                     "Stale: "
                             + stale.stream()
-                                    .map(entry -> called(entry, numbering))
+                                    .map(numbering::called)
                                     .collect(Collectors.joining(", "))
                             + ": "
                             + String.join("; ", why)
                             + ". Run again the cell of "
-                            + numbered(stale.get(0), numbering)
+                            + numbering.cited(stale.get(0))
                             + ".");
         }
         return sentences;
@@ -89,31 +89,6 @@ final class Summary {
 
     private static Collector<String, ?, Set<String>> toOrdered() {
         return Collectors.toCollection(LinkedHashSet::new);
-    }
-
-    /** Names an entry by its number and what it is about, such as {@code step 06.1 M}. */
-    static String called(Entry entry, Numbering numbering) {
-        Block block = entry.block();
-        String number = numbered(entry, numbering);
-        if (block instanceof Block.Step step) {
-            return number + " " + step.quantity().symbol();
-        } else if (block instanceof Block.Tabulated tabulated) {
-            return number + " " + tabulated.table().title();
-        } else if (block instanceof Block.Drawn drawn) {
-            return number + " " + drawn.title();
-        } else if (block instanceof Block.Checked checked) {
-            return number + " " + checked.check().title();
-        }
-        return number;
-    }
-
-    private static String numbered(Entry entry, Numbering numbering) {
-        if (entry.block() instanceof Block.Given given) {
-            return "given " + given.quantity().symbol();
-        } else if (entry.block() instanceof Block.Series series) {
-            return "series " + series.symbol();
-        }
-        return numbering.name(entry);
     }
 
     /** The numbers that an author wrote into a formula without naming a source. */

@@ -112,6 +112,86 @@ class SheetTest {
                                         + " cell again)"));
     }
 
+    /** What a checker reads when a given was changed and nothing behind it was run again. */
+    @Test
+    void aChangedGivenSaysFromWhatToWhatAndWhatIsStaleAndWhereToRunAgain() {
+        sheet.cellStarts("one");
+        Quantity load = load(148);
+        Quantity span = span();
+        sheet.cellStarts("two");
+        Quantity moment = moment(load, span);
+        sheet.cellStarts("three");
+        sheet.check("the moment is below its limit", moment).atMost(Quantity.of(3000, "MN·m"));
+        sheet.figure(new Picture("Moment"), moment);
+        sheet.table(Table.of("Moments", Column.of("M", "MN·m", List.of(moment))));
+
+        sheet.cellStarts("one");
+        load(150);
+        span();
+        String nb = "\u00A0";
+        assertEquals(
+                """
+                g = 150~kN/m   load on plan (drawing OG-201, revision B)
+                L = 336~m   span between springings (drawing OG-201, revision B)
+                Stale: step 06.1 M: g changed from 148~kN/m to 150~kN/m. Run again the cell of step 06.1.
+                Stale: check 06.1 the moment is below its limit, figure 06.1 Moment, table 06.1 Moments: g changed from 148~kN/m to 150~kN/m. Run again the cell of check 06.1.\
+                """
+                        .replace("~", nb),
+                sheet.latest().toString());
+        String markdown = sheet.latest().display().get("text/markdown");
+        assertTrue(
+                markdown.contains(
+                        "> Stale: step 06.1 M: g changed from 148~kN/m to 150~kN/m. Run again the"
+                                .replace("~", nb)),
+                markdown);
+
+        String json = RecordWriter.write(sheet.record());
+        assertEquals(sheet.record(), RecordReader.read(json));
+        assertEquals(json, RecordWriter.write(RecordReader.read(json)));
+        Change change = RecordReader.read(json).stale().get(0).changes().get(0);
+        assertEquals(148, change.was().in("kN/m"));
+        assertEquals(150, change.now().in("kN/m"));
+        String whole = sheet.display().get("text/plain");
+        assertEquals(4, whole.split("run its cell again", -1).length - 1, whole);
+    }
+
+    @Test
+    void aChangeIsSaidInAsManyDigitsAsShowIt() {
+        Quantity before = Quantity.of(29_008.01, "kN").times(1).named("H", "kN", "thrust");
+        Quantity after = Quantity.of(29_008.02, "kN").times(1).named("H", "kN", "thrust");
+        assertEquals(
+                "H changed from 29\u202F008.01\u00A0kN to 29\u202F008.02\u00A0kN",
+                new Change(before, after).inWords());
+        assertEquals("H was said again", new Change(before, before).inWords());
+        assertEquals(
+                "H = 29\u202F008\u00A0kN is no longer said", new Change(before, null).inWords());
+    }
+
+    @Test
+    void whatWasSaidAgainUnchangedExplainsNothingBesideWhatMoved() {
+        sheet.cellStarts("one");
+        Quantity span = span();
+        Quantity load = load(148);
+        List<Quantity> x = sheet.series("x", new double[] {1, 2, 3, 4, 5}, "m", "places", DRAWING);
+        sheet.cellStarts("two");
+        sheet.step("A", load.times(span), "kN", "load");
+        sheet.step("B", Quantity.sum(x), "m", "sum");
+        sheet.step("C", span.times(2), "m", "twice");
+        sheet.cellStarts("one");
+        span();
+        load(149);
+        sheet.series("x", new double[] {2, 3, 4, 5, 6}, "m", "places", DRAWING);
+        assertEquals(
+                List.of(
+                        "g changed from 148~kN/m to 149~kN/m",
+                        "x_1 changed from 1~m to 2~m, x_2 changed from 2~m to 3~m, x_3 changed"
+                                + " from 3~m to 4~m, x_4 changed from 4~m to 5~m and 1 more",
+                        "L was said again"),
+                sheet.record().stale().stream()
+                        .map(entry -> entry.because().replace('\u00A0', '~'))
+                        .toList());
+    }
+
     @Test
     void oneSymbolHasOneMeaning() {
         sheet.cellStarts("one");

@@ -64,6 +64,9 @@ public final class HtmlPackage implements PackageRenderer {
                 Registers.deference() + Registers.cautions(info));
         section(main, "contents", "Contents", contents(whole));
         section(main, "checks", "Register of checks", wide(registers.checks(), "All checks"));
+        if (!registers.stale().isEmpty()) {
+            section(main, "stale", "What is stale", registers.stale());
+        }
         section(main, "bare", "Numbers without a source", registers.withoutSource());
         section(main, "sources", "Sources cited", wide(registers.sources(), "Sources cited"));
         section(main, "files", "Files of this package", files(whole));

@@ -27,6 +27,9 @@ final class PrintedBook {
         for (ReadDocument document : whole.documents()) {
             body.append(document(document));
         }
+        if (!registers.stale().isEmpty()) {
+            part(body, "stale", "What is stale", registers.stale());
+        }
         part(body, "bare", "Numbers without a source", registers.withoutSource());
         flowing(body, "sources", "Sources cited", registers.sources());
         flowing(body, "software", "Software and environment", registers.environment());

@@ -65,6 +65,11 @@ record ReadDocument(
         return record == null ? List.of() : record.checks();
     }
 
+    /** What must be worked out again, in order; empty where there is no record. */
+    List<Entry> stale() {
+        return record == null ? List.of() : record.stale();
+    }
+
     /** The numbers that the sheet's parts bear. */
     Numbering numbering() {
         return record == null ? Numbering.of("", List.of()) : record.numbering();

@@ -135,6 +135,32 @@ final class Registers {
                 : "<a href=\"" + Markup.attribute(address) + "\">" + words + "</a>";
     }
 
+    /** What must be worked out again before it counts; empty where nothing is stale. */
+    String stale() {
+        StringBuilder items = new StringBuilder();
+        for (ReadDocument document : whole.documents()) {
+            for (Entry entry : document.stale()) {
+                items.append("<li>")
+                        .append(link(document, null, sheetName(document)))
+                        .append(", ")
+                        .append(
+                                link(
+                                        document,
+                                        entry.id(),
+                                        Markup.text(document.numbering().called(entry))))
+                        .append(": ")
+                        .append(Markup.text(entry.because()))
+                        .append("</li>");
+            }
+        }
+        return items.isEmpty()
+                ? ""
+                : "<p>What these rest on was changed after they were worked out, and their cells"
+                        + " were not run again:</p><ul class=\"stale\">"
+                        + items
+                        + "</ul>\n";
+    }
+
     /** Numbers that an author wrote into a formula without naming a source. */
     String withoutSource() {
         StringBuilder items = new StringBuilder();
