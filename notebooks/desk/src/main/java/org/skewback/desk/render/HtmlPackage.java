@@ -64,8 +64,9 @@ public final class HtmlPackage implements PackageRenderer {
                 Registers.deference() + Registers.cautions(info));
         section(main, "contents", "Contents", contents(whole));
         section(main, "checks", "Register of checks", wide(registers.checks(), "All checks"));
-        if (!registers.stale().isEmpty()) {
-            section(main, "stale", "What is stale", registers.stale());
+        String stale = registers.stale();
+        if (!stale.isEmpty()) {
+            section(main, "stale", "What is stale", stale);
         }
         section(main, "bare", "Numbers without a source", registers.withoutSource());
         section(main, "sources", "Sources cited", wide(registers.sources(), "Sources cited"));

@@ -7,6 +7,8 @@ import org.skewback.desk.issue.PackageInfo;
 /** The one page from which the PDF is made: cover, contents, register, documents, lists. */
 final class PrintedBook {
 
+    private static final String STALE = "What is stale";
+
     private final ReadPackage whole;
     private final PackageInfo info;
     private final PrintMedium medium;
@@ -27,8 +29,8 @@ final class PrintedBook {
         for (ReadDocument document : whole.documents()) {
             body.append(document(document));
         }
-        if (!registers.stale().isEmpty()) {
-            part(body, "stale", "What is stale", registers.stale());
+        if (anyStale()) {
+            part(body, "stale", STALE, registers.stale());
         }
         part(body, "bare", "Numbers without a source", registers.withoutSource());
         flowing(body, "sources", "Sources cited", registers.sources());
@@ -49,12 +51,19 @@ final class PrintedBook {
         return new Coverage().printable(PdfPackage.normal(Markup.allowed(page)));
     }
 
+    private boolean anyStale() {
+        return whole.documents().stream().anyMatch(document -> !document.stale().isEmpty());
+    }
+
     private String bookmarks() {
         StringBuilder markup = new StringBuilder("<bookmarks>");
         bookmark(markup, "Contents", "contents");
         bookmark(markup, "Register of checks", "checks");
         for (ReadDocument document : whole.documents()) {
             bookmark(markup, document.heading(), PrintMedium.anchor(document.slug()));
+        }
+        if (anyStale()) {
+            bookmark(markup, STALE, "stale");
         }
         bookmark(markup, "Numbers without a source", "bare");
         bookmark(markup, "Sources cited", "sources");
@@ -142,6 +151,9 @@ final class PrintedBook {
         line(markup, "Register of checks", "checks");
         for (ReadDocument document : whole.documents()) {
             line(markup, document.heading(), PrintMedium.anchor(document.slug()));
+        }
+        if (anyStale()) {
+            line(markup, STALE, "stale");
         }
         line(markup, "Numbers without a source", "bare");
         line(markup, "Sources cited", "sources");

@@ -51,6 +51,39 @@ final class SamplePackage {
                 environment());
     }
 
+    /** A package of which one given was changed after the rest had run. */
+    static RunPackage stale() {
+        return new RunPackage(
+                info("Ostrel Gorge crossing", "One given was changed."),
+                List.of(staleDocument()),
+                environment());
+    }
+
+    private static RunDocument staleDocument() {
+        Sheet sheet = Sheet.numbered("06", "Form of the rib");
+        Source drawing = Source.drawing("OG-201", "B");
+        List<Cell> cells = new ArrayList<>();
+        sheet.cellStarts("s1");
+        Quantity load = sheet.given("g", 148, "kN/m", "permanent load", drawing);
+        sheet.cellStarts("s2");
+        Quantity force =
+                sheet.step("F", load.times(Quantity.of(336, "m")), "kN", "load of the span");
+        Part worked = sheet.latest();
+        sheet.cellStarts("s3");
+        sheet.check("load of the span", force).atMost(Quantity.of(60, "MN"));
+        sheet.figure(new Hostile(), force);
+        sheet.table(Table.of("In words", Column.texts("load", List.of(force.toString()))), force);
+        Part checked = sheet.latest();
+        sheet.cellStarts("s1");
+        sheet.given("g", 190, "kN/m", "permanent load", drawing);
+        cells.add(code("s1", "Quantity g = sheet.given(…);", sheet.latest()));
+        cells.add(code("s2", "Quantity F = sheet.step(…);", worked));
+        cells.add(code("s3", "sheet.check(…);", checked));
+        sheet.cellStarts("s4");
+        cells.add(code("s4", "sheet.conclude(…)", sheet.conclude("To be run again.")));
+        return document("06-form", "06 Form of the rib", cells, sheet);
+    }
+
     private static Map<String, String> environment() {
         Map<String, String> environment = new LinkedHashMap<>();
         environment.put("library", "0.1.0");
