@@ -187,16 +187,16 @@ public final class StudyChecks implements Subject {
                 "standard deviation",
                 found.standardDeviation(),
                 "index",
-                Quantity.of(found.index()),
+                found.index(),
                 "probability",
-                Quantity.of(found.probability()));
+                found.probability());
     }
 
     private static Map<String, Quantity> designPoint(Inputs in) {
         DesignPoint found = in.has("water") ? wet(in).designPoint() : linear(in).designPoint();
         Map<String, Quantity> results = new LinkedHashMap<>();
-        results.put("index", Quantity.of(found.index()));
-        results.put("probability", Quantity.of(found.probability()));
+        results.put("index", found.index());
+        results.put("probability", found.probability());
         results.put("cohesion there", found.values().get(0));
         if (in.has("water")) {
             results.put("depth of water there", found.values().get(2));
@@ -248,7 +248,7 @@ public final class StudyChecks implements Subject {
                 "standard deviation",
                 found.standardDeviation(),
                 "probability",
-                Quantity.of(found.probability()));
+                found.probability());
     }
 
     private static Map<String, Quantity> sensitivity(Inputs in) {

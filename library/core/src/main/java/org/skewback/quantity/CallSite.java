@@ -21,7 +21,7 @@ record CallSite(RoutineCall call, @Nullable LiveRoutine live, List<RoutineOutput
      */
     void run(double[] inputs, double[] outputs) {
         if (live == null) {
-            throw new IllegalStateException(
+            throw new CannotTellException(
                     "cannot tell: routine "
                             + call.name()
                             + " of edition "

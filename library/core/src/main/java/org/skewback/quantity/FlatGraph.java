@@ -2,10 +2,12 @@ package org.skewback.quantity;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -48,7 +50,13 @@ public record FlatGraph(
         private final FlatGraph graph;
         private final IdentityHashMap<Quantity, Integer> positions;
 
-        private Positions(FlatGraph graph, IdentityHashMap<Quantity, Integer> positions) {
+        private final List<Quantity> ordered;
+
+        private Positions(
+                FlatGraph graph,
+                IdentityHashMap<Quantity, Integer> positions,
+                List<Quantity> ordered) {
+            this.ordered = List.copyOf(ordered);
             this.graph = graph;
             this.positions = positions;
         }
@@ -60,6 +68,15 @@ public record FlatGraph(
          */
         public FlatGraph graph() {
             return graph;
+        }
+
+        /**
+         * Gives the quantities.
+         *
+         * @return the quantity of each node, in order
+         */
+        public List<Quantity> ordered() {
+            return ordered;
         }
 
         /**
@@ -85,13 +102,32 @@ public record FlatGraph(
      * @return the flat graph and where each quantity stands in it
      */
     public static Positions lay(Collection<Quantity> roots) {
+        return lay(roots, List.of());
+    }
+
+    /**
+     * Lays flat what some quantities reach without going past others.
+     *
+     * @param roots the quantities
+     * @param ends quantities to be laid as numbers that stand for themselves, whatever is behind
+     *     them
+     * @return the flat graph and where each quantity stands in it
+     */
+    public static Positions lay(Collection<Quantity> roots, Collection<Quantity> ends) {
+        Set<Quantity> kept = Collections.newSetFromMap(new IdentityHashMap<>());
+        kept.addAll(ends);
         IdentityHashMap<Quantity, Integer> positions = new IdentityHashMap<>();
         IdentityHashMap<RoutineCall, Integer> callPositions = new IdentityHashMap<>();
         List<FlatNode> nodes = new ArrayList<>();
         List<FlatCall> calls = new ArrayList<>();
         Map<InterpolationTable, Integer> tables = new LinkedHashMap<>();
-        Branches branches = Branches.of(roots, node -> true);
+        Branches branches = Branches.of(roots, node -> !kept.contains(node));
         for (Quantity node : branches.ordered()) {
+            if (kept.contains(node)) {
+                positions.put(node, nodes.size());
+                nodes.add(end(node));
+                continue;
+            }
             List<Integer> arguments = positions(branches.operands(node), positions);
             int call = -1;
             if (node.detail() instanceof RoutineOutput output) {
@@ -111,7 +147,10 @@ public record FlatGraph(
             positions.put(node, nodes.size());
             nodes.add(flat(node, arguments, detail, call));
         }
-        return new Positions(new FlatGraph(nodes, calls, List.copyOf(tables.keySet())), positions);
+        return new Positions(
+                new FlatGraph(nodes, calls, List.copyOf(tables.keySet())),
+                positions,
+                branches.ordered());
     }
 
     /**
@@ -143,13 +182,65 @@ public record FlatGraph(
         return List.copyOf(restored);
     }
 
+    /**
+     * Works the graph out again with other numbers at its beginnings, by the operations it names.
+     *
+     * @param numbers finite values in SI base units, by the position of a node without arguments
+     * @return the quantity of each node, with the graph behind it; where a condition comes out the
+     *     other way, the other branch. Null where a node has no value now, as in a branch not taken
+     * @throws IllegalArgumentException when it is no graph, see {@link #restore}, or a position is
+     *     not that of a number
+     */
+    public List<@Nullable Quantity> recalculated(Map<Integer, Double> numbers) {
+        List<FlatNode> changed = new ArrayList<>(nodes);
+        numbers.forEach(
+                (position, value) -> {
+                    if (position < 0
+                            || position >= changed.size()
+                            || !isNumber(changed.get(position))) {
+                        throw new IllegalArgumentException(
+                                "node "
+                                        + position
+                                        + " of the graph is no number to be changed; allowed are"
+                                        + " nodes without arguments");
+                    }
+                    changed.set(position, changed.get(position).with(value));
+                });
+        return new Recomputation(new FlatGraph(changed, calls, tables), Routines.installed())
+                .again();
+    }
+
+    private static boolean isNumber(FlatNode node) {
+        return node.arguments().isEmpty() && node.call() < 0;
+    }
+
+    private static FlatNode end(Quantity node) {
+        Unit unit = node.chosenUnit();
+        boolean named = node.symbol() != null;
+        return new FlatNode(
+                (named ? Operation.GIVEN : Operation.VALUE).published(),
+                List.of(),
+                node.si(),
+                powers(node),
+                unit == null ? null : unit.symbol(),
+                node.symbol(),
+                node.note(),
+                node.source(),
+                "",
+                -1);
+    }
+
+    private static List<String> powers(Quantity node) {
+        return node.dimension().powers().stream().map(Rational::toString).toList();
+    }
+
     private static FlatNode flat(Quantity node, List<Integer> arguments, String detail, int call) {
         Unit unit = node.chosenUnit();
         return new FlatNode(
                 node.operation().published(),
                 arguments,
                 node.si(),
-                node.dimension().powers().stream().map(Rational::toString).toList(),
+                powers(node),
                 unit == null ? null : unit.symbol(),
                 node.symbol(),
                 node.note(),

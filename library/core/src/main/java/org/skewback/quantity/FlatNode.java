@@ -52,4 +52,25 @@ public record FlatNode(
         arguments = List.copyOf(arguments);
         dimension = List.copyOf(dimension);
     }
+
+    /**
+     * Takes another value.
+     *
+     * @param another value in SI base units, finite
+     * @return this with that value
+     */
+    FlatNode with(double another) {
+        return new FlatNode(
+                operation, arguments, another, dimension, unit, symbol, note, source, detail, call);
+    }
+
+    /**
+     * Leaves out note and source, which matter to people alone.
+     *
+     * @return this without them
+     */
+    public FlatNode bare() {
+        return new FlatNode(
+                operation, arguments, value, dimension, unit, symbol, "", null, detail, call);
+    }
 }

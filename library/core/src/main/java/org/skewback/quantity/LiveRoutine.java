@@ -4,7 +4,6 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.ServiceLoader;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -28,10 +27,7 @@ record LiveRoutine(Routine<?, ?> routine, Class<? extends Record> input) {
         if (call.live() != null) {
             return call.live();
         }
-        @SuppressWarnings("rawtypes") // a service is found by its raw class
-        ServiceLoader<Routine> installed =
-                ServiceLoader.load(Routine.class, Routine.class.getClassLoader());
-        for (Routine<?, ?> routine : installed) {
+        for (Routine<?, ?> routine : Routines.installed()) {
             if (routine.name().equals(call.name()) && routine.edition() == call.edition()) {
                 return of(routine);
             }
@@ -74,17 +70,29 @@ record LiveRoutine(Routine<?, ?> routine, Class<? extends Record> input) {
                             null,
                             old.unit()));
         }
-        return run(call, inputs);
+        return output(input(call, inputs));
     }
 
     /**
-     * Runs the routine.
+     * Runs the routine as recorded.
      *
      * @param call the call whose plain values are kept
      * @param inputs the quantities to put in, in the order of the call's inputs
      * @return the output record
+     * @throws RuntimeException when it refuses them
      */
-    Record run(RoutineCall call, List<Quantity> inputs) {
+    Record runVerified(RoutineCall call, List<Quantity> inputs) {
+        Record made = input(call, inputs);
+        verify(made);
+        return output(made);
+    }
+
+    @SuppressWarnings("unchecked") // the input is of the class that the routine takes
+    private void verify(Record made) {
+        ((Routine<Record, Record>) routine).verify(made);
+    }
+
+    private Record input(RoutineCall call, List<Quantity> inputs) {
         RecordComponent[] components = input.getRecordComponents();
         Object[] arguments = new Object[components.length];
         for (int i = 0; i < components.length; i++) {
@@ -98,7 +106,7 @@ record LiveRoutine(Routine<?, ?> routine, Class<? extends Record> input) {
                 arguments[i] = plain(was, type, call, components[i].getName());
             }
         }
-        return output(Routines.make(input, arguments, "routine " + call.name() + ": its input"));
+        return Routines.make(input, arguments, "routine " + call.name() + ": its input");
     }
 
     /** The quantity at a position such as #3, which a record may state wrongly. */

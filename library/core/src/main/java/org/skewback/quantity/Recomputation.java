@@ -13,6 +13,9 @@ import org.skewback.quantity.Reevaluation.Outcome;
 /** Works out the nodes of a recorded graph one after another. */
 final class Recomputation {
 
+    /** Where the branch not taken stands among the operands of a choice. */
+    private static final int NOT_TAKEN = 3;
+
     private final FlatGraph graph;
     private final List<Quantity> recorded;
     private final Collection<? extends Routine<?, ?>> routines;
@@ -35,6 +38,14 @@ final class Recomputation {
             findings.add(finding(i, result));
         }
         return findings;
+    }
+
+    /** The value of each node now, with the graph behind it; null where it has none. */
+    List<@Nullable Quantity> again() {
+        for (int i = 0; i < recorded.size(); i++) {
+            again.add(result(i).value());
+        }
+        return again;
     }
 
     private Finding finding(int position, Result result) {
@@ -71,6 +82,9 @@ final class Recomputation {
         List<Quantity> operands = new ArrayList<>();
         for (int argument : flat.arguments()) {
             Quantity operand = again.get(argument);
+            if (operand == null && node.detail() instanceof Guard && operands.size() == NOT_TAKEN) {
+                break; // The choice stands without the branch it does not take.
+            }
             if (operand == null) {
                 return lost(argument);
             }
@@ -146,17 +160,32 @@ final class Recomputation {
     private static Result ofChoice(Guard guard, List<Quantity> operands) {
         Condition condition =
                 new Condition(operands.get(1), guard.condition().relation(), operands.get(2));
+        Quantity chosen = operands.get(0);
+        Quantity other = operands.size() > NOT_TAKEN ? operands.get(NOT_TAKEN) : null;
         if (condition.holds() == guard.held()) {
-            return new Result(operands.get(0), Outcome.REPRODUCED, "");
+            return new Result(
+                    choice(chosen, condition, guard.held(), other), Outcome.REPRODUCED, "");
         }
         return new Result(
-                operands.size() > 3 ? operands.get(3) : null,
+                other == null ? null : choice(other, condition, !guard.held(), chosen),
                 Outcome.DIFFERS,
                 "the condition "
                         + condition
                         + (guard.held()
                                 ? " held and holds no more"
                                 : " did not hold and holds now"));
+    }
+
+    private static Quantity choice(
+            Quantity chosen, Condition condition, boolean held, @Nullable Quantity other) {
+        return Quantity.node(
+                chosen.si(),
+                chosen.dimension().packed(),
+                Operation.CHOOSE,
+                chosen,
+                null,
+                Guard.recorded(condition, held, other),
+                chosen.chosenUnit());
     }
 
     private Result ofRoutine(Quantity node, int position, RoutineOutput output) {
@@ -167,12 +196,17 @@ final class Recomputation {
         if (call.lost() >= 0) {
             return lost(call.lost());
         } else if (!call.why().isEmpty()) {
-            return new Result(node, Outcome.CANNOT_TELL, call.why());
+            return new Result(call.asRecorded(node, output), Outcome.CANNOT_TELL, call.why());
         }
         try {
             return new Result(call.output(output), Outcome.REPRODUCED, "");
         } catch (CancellationException e) {
             throw e;
+        } catch (CannotTellException e) {
+            return new Result(
+                    call.asRecorded(node, output),
+                    Outcome.CANNOT_TELL,
+                    String.valueOf(e.getMessage()));
         } catch (RuntimeException e) {
             // A routine may come from anyone; whatever it throws, it has not given this value.
             return new Result(

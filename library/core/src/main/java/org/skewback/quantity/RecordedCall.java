@@ -15,6 +15,7 @@ final class RecordedCall {
     private final int lost;
     private @Nullable Record output;
     private @Nullable RuntimeException failure;
+    private @Nullable RoutineCall now;
 
     private RecordedCall(
             List<Quantity> inputs, @Nullable Routine<?, ?> routine, String why, int lost) {
@@ -84,7 +85,31 @@ final class RecordedCall {
             }
             output = gave;
         }
-        return LiveRoutine.result(gave, wanted);
+        return Routines.node(
+                LiveRoutine.result(gave, wanted),
+                new RoutineOutput(now(wanted.call()), wanted.component(), wanted.index()));
+    }
+
+    /** The recorded value of an output as it stands, upon what goes in now. */
+    Quantity asRecorded(Quantity value, RoutineOutput wanted) {
+        return Routines.node(
+                value, new RoutineOutput(now(wanted.call()), wanted.component(), wanted.index()));
+    }
+
+    /** The call as it is made now, one for all its outputs. */
+    private RoutineCall now(RoutineCall recorded) {
+        RoutineCall known = now;
+        if (known == null) {
+            known =
+                    new RoutineCall(
+                            recorded.name(),
+                            recorded.edition(),
+                            inputs,
+                            recorded.components(),
+                            routine == null ? null : LiveRoutine.of(routine));
+            now = known;
+        }
+        return known;
     }
 
     private Record run(Routine<?, ?> found, RoutineCall recorded) {
@@ -92,6 +117,6 @@ final class RecordedCall {
         if (live == null) {
             throw new IllegalArgumentException("what it takes cannot be found out");
         }
-        return live.run(recorded, inputs);
+        return live.runVerified(recorded, inputs);
     }
 }

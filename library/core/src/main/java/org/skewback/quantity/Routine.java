@@ -38,4 +38,14 @@ public interface Routine<I extends Record, O extends Record> {
      * @throws ArithmeticException when an iteration does not converge
      */
     O run(I input, Stop stop);
+
+    /**
+     * Checks what must hold among the quantities of an input as it is recorded, where some of them
+     * follow from others. It is asked when a record is worked out again; not while one input after
+     * the other is moved to find how the result changes.
+     *
+     * @param input what it worked on
+     * @throws IllegalArgumentException when the parts of the input contradict each other
+     */
+    default void verify(I input) {}
 }

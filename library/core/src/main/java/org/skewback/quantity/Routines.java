@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.ServiceLoader;
 
 /**
  * Runs routines so that their results know what they came from.
@@ -32,6 +33,23 @@ public final class Routines {
     public static <I extends Record, O extends Record> O call(Routine<I, O> routine, I input) {
         RoutineCall call = describe(routine, input);
         return tie(routine.run(input, Stop.onInterrupt()), call);
+    }
+
+    /**
+     * Ties results to the input for which the routine gave them, where it was run by other means
+     * than {@link #call}, such as with somebody who is told of its progress.
+     *
+     * @param <I> the input record
+     * @param <O> the output record
+     * @param routine what gives this output for this input
+     * @param input what it worked on
+     * @param output what it gave
+     * @return the output; each quantity in it is a node with the routine's name and edition
+     * @throws IllegalArgumentException when a component is of a kind that cannot be recorded
+     */
+    public static <I extends Record, O extends Record> O tie(
+            Routine<I, O> routine, I input, O output) {
+        return tie(output, describe(routine, input));
     }
 
     private static RoutineCall describe(Routine<?, ?> routine, Record input) {
@@ -92,6 +110,18 @@ public final class Routines {
         return make(type, values, "routine " + call.name() + ": its output record");
     }
 
+    /** The routines that come with this library and whatever was installed beside it. */
+    static List<Routine<?, ?>> installed() {
+        @SuppressWarnings("rawtypes") // a service is found by its raw class
+        ServiceLoader<Routine> found =
+                ServiceLoader.load(Routine.class, Routine.class.getClassLoader());
+        List<Routine<?, ?>> routines = new ArrayList<>();
+        for (Routine<?, ?> routine : found) {
+            routines.add(routine);
+        }
+        return routines;
+    }
+
     /** Makes a record through its canonical constructor. */
     static <R extends Record> R make(Class<R> type, Object[] values, String what) {
         RecordComponent[] components = type.getRecordComponents();
@@ -111,13 +141,17 @@ public final class Routines {
     }
 
     private static Quantity node(Quantity plain, RoutineCall call, String component, int index) {
+        return node(plain, new RoutineOutput(call, component, index));
+    }
+
+    static Quantity node(Quantity plain, RoutineOutput output) {
         return Quantity.node(
                 plain.si(),
                 plain.dimension().packed(),
                 Operation.ROUTINE,
                 null,
                 null,
-                new RoutineOutput(call, component, index),
+                output,
                 plain.unit());
     }
 

@@ -100,7 +100,7 @@ public final class Tape {
      *     finite
      * @throws ArithmeticException when an output has no finite value
      * @throws GuardTurnedException when a condition turns whose other branch is not known
-     * @throws IllegalStateException when a routine is not here to be run again
+     * @throws CannotTellException when a routine is not here to be run again
      */
     public double[] evaluate(double[] inputs) {
         double[][] columns = columns(inputs);
@@ -119,7 +119,7 @@ public final class Tape {
      * @throws IllegalArgumentException when an array is too short, or a value is not finite
      * @throws ArithmeticException when an output has no finite value; names output and sample
      * @throws GuardTurnedException when a condition turns whose other branch is not known
-     * @throws IllegalStateException when a routine is not here to be run again
+     * @throws CannotTellException when a routine is not here to be run again
      */
     public void evaluate(double[][] inputs, int count, double[][] outputs) {
         run(inputs, count, outputs, null);
@@ -139,7 +139,7 @@ public final class Tape {
      *     finite
      * @throws ArithmeticException when an output or a derivative has no finite value
      * @throws GuardTurnedException when a condition turns whose other branch is not known
-     * @throws IllegalStateException when a routine is not here to be run again
+     * @throws CannotTellException when a routine is not here to be run again
      */
     public double[][] gradient(double[] inputs) {
         double[][][] gradients = new double[outputs.size()][inputs.length][1];
@@ -158,7 +158,7 @@ public final class Tape {
      * @throws ArithmeticException when an output or a derivative has no finite value; names them and
      *     the sample
      * @throws GuardTurnedException when a condition turns whose other branch is not known
-     * @throws IllegalStateException when a routine is not here to be run again
+     * @throws CannotTellException when a routine is not here to be run again
      */
     public void evaluateWithGradient(
             double[][] inputs, int count, double[][] outputs, double[][][] gradients) {

@@ -128,7 +128,7 @@ final class TapeDiagnosis {
         } catch (RuntimeException e) {
             String message = start + e.getMessage() + end;
             return site.live() == null
-                    ? new IllegalStateException(message, e)
+                    ? new CannotTellException(message, e)
                     : (RuntimeException) new ArithmeticException(message).initCause(e);
         }
         return new ArithmeticException(

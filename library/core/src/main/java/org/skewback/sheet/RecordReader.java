@@ -65,6 +65,11 @@ public final class RecordReader {
                             + " to "
                             + RecordWriter.EDITION);
         }
+        return nodes(record);
+    }
+
+    /** Takes the fields of a graph laid flat. */
+    static FlatGraph nodes(Json record) {
         return new FlatGraph(
                 record.objects("nodes").stream().map(RecordReader::node).toList(),
                 record.objects("calls").stream().map(RecordReader::call).toList(),

@@ -36,7 +36,7 @@ public final class RecordWriter {
 
     private final JsonGenerator json;
 
-    private RecordWriter(JsonGenerator json) {
+    RecordWriter(JsonGenerator json) {
         this.json = json;
     }
 
@@ -102,24 +102,29 @@ public final class RecordWriter {
             check(entry, positions);
         }
         json.writeEndArray();
+        graph(positions.graph());
+        json.writeEndObject();
+    }
+
+    /** Writes the fields of a graph laid flat. */
+    void graph(FlatGraph graph) throws IOException {
         json.writeArrayFieldStart("nodes");
-        for (FlatNode node : positions.graph().nodes()) {
+        for (FlatNode node : graph.nodes()) {
             node(node);
         }
         json.writeEndArray();
         json.writeArrayFieldStart("calls");
-        for (FlatCall call : positions.graph().calls()) {
+        for (FlatCall call : graph.calls()) {
             call(call);
         }
         json.writeEndArray();
-        if (!positions.graph().tables().isEmpty()) {
+        if (!graph.tables().isEmpty()) {
             json.writeArrayFieldStart("tables");
-            for (InterpolationTable table : positions.graph().tables()) {
+            for (InterpolationTable table : graph.tables()) {
                 interpolation(table);
             }
             json.writeEndArray();
         }
-        json.writeEndObject();
     }
 
     private void interpolation(InterpolationTable table) throws IOException {

@@ -19,10 +19,10 @@ import org.skewback.quantity.Quantity;
  * @param steps steps that the iteration took
  */
 public record DesignPoint(
-        double index,
-        double probability,
+        Quantity index,
+        Quantity probability,
         List<Quantity> values,
-        List<Double> influences,
+        List<Quantity> influences,
         int steps) {
 
     private static final int MOST_STEPS = 200;
@@ -169,14 +169,14 @@ public record DesignPoint(
             double index, Place place, double[] byNormal, Uncertainty uncertainty, int steps) {
         double size = Math.sqrt(dot(byNormal, byNormal));
         Quantity[] values = new Quantity[byNormal.length];
-        Double[] influences = new Double[byNormal.length];
+        Quantity[] influences = new Quantity[byNormal.length];
         for (int i = 0; i < values.length; i++) {
             values[i] = Require.quantity(place.x[i], uncertainty.givens().get(i).unit());
-            influences[i] = byNormal[i] == 0 ? 0.0 : -byNormal[i] / size;
+            influences[i] = Quantity.of(byNormal[i] == 0 ? 0 : -byNormal[i] / size);
         }
         return new DesignPoint(
-                index,
-                ReliabilityIndex.probability(index),
+                Quantity.of(index),
+                Quantity.of(ReliabilityIndex.probability(index)),
                 List.of(values),
                 List.of(influences),
                 steps);
@@ -202,9 +202,9 @@ public record DesignPoint(
     @Override
     public String toString() {
         return "reliability index "
-                + Words.of(Quantity.of(index))
+                + Words.of(index)
                 + ", probability of failure "
-                + Words.of(Quantity.of(probability))
+                + Words.of(probability)
                 + ", design point "
                 + values.stream().map(Words::of).toList();
     }

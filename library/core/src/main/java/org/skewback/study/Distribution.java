@@ -1,5 +1,6 @@
 package org.skewback.study;
 
+import java.util.List;
 import org.skewback.quantity.DimensionException;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Unit;
@@ -21,12 +22,23 @@ public final class Distribution {
     /** A cut normal distribution must keep this share, else its tail is all that is left. */
     private static final double LEAST_SHARE = 1e-9;
 
+    private static final String NORMAL = "normal";
+    private static final String LOGNORMAL = "lognormal";
+    private static final String TRUNCATED_NORMAL = "truncated normal";
+    private static final String UNIFORM = "uniform";
+    private static final String TRIANGULAR = "triangular";
+    private static final String TRUNCATED_EXPONENTIAL = "truncated exponential";
+    private static final String GUMBEL = "Gumbel";
+    private static final String DETERMINISTIC = "deterministic";
+
     private final String name;
     private final Unit unit;
     private final Quantity pattern;
     private final Shape shape;
+    private final List<Quantity> parameters;
 
-    private Distribution(String name, Quantity pattern, Shape shape) {
+    private Distribution(String name, Quantity pattern, Shape shape, Quantity... parameters) {
+        this.parameters = List.of(parameters);
         this.name = name;
         this.pattern = pattern;
         this.unit = pattern.unit();
@@ -45,7 +57,11 @@ public final class Distribution {
      */
     public static Distribution normal(Quantity mean, Quantity standardDeviation) {
         return new Distribution(
-                "normal", mean, new Shape.Normal(mean.si(), spread(mean, standardDeviation)));
+                NORMAL,
+                mean,
+                new Shape.Normal(mean.si(), spread(mean, standardDeviation)),
+                mean,
+                standardDeviation);
     }
 
     /**
@@ -73,10 +89,12 @@ public final class Distribution {
         }
         double zetaSquared = StrictMath.log1p(v * v);
         return new Distribution(
-                "lognormal",
+                LOGNORMAL,
                 mean,
                 new Shape.Lognormal(
-                        StrictMath.log(mean.si()) - zetaSquared / 2, Math.sqrt(zetaSquared)));
+                        StrictMath.log(mean.si()) - zetaSquared / 2, Math.sqrt(zetaSquared)),
+                mean,
+                variation);
     }
 
     /**
@@ -106,7 +124,7 @@ public final class Distribution {
                     shape.share(),
                     "at least " + LEAST_SHARE);
         }
-        return new Distribution("truncated normal", mean, shape);
+        return new Distribution(TRUNCATED_NORMAL, mean, shape, mean, standardDeviation, low, high);
     }
 
     /**
@@ -120,7 +138,7 @@ public final class Distribution {
      */
     public static Distribution uniform(Quantity low, Quantity high) {
         requireRange(low, high);
-        return new Distribution("uniform", low, new Shape.Uniform(low.si(), high.si()));
+        return new Distribution(UNIFORM, low, new Shape.Uniform(low.si(), high.si()), low, high);
     }
 
     /**
@@ -141,7 +159,12 @@ public final class Distribution {
             throw Require.refused("most likely value", peak, "from " + low + " to " + high);
         }
         return new Distribution(
-                "triangular", peak, new Shape.Triangular(low.si(), peak.si(), high.si()));
+                TRIANGULAR,
+                peak,
+                new Shape.Triangular(low.si(), peak.si(), high.si()),
+                low,
+                peak,
+                high);
     }
 
     /**
@@ -165,9 +188,12 @@ public final class Distribution {
         Require.sameDimension("parameter", parameter, "the least value,", low);
         double m = Require.positiveDifference("parameter", parameter);
         return new Distribution(
-                "truncated exponential",
+                TRUNCATED_EXPONENTIAL,
                 low,
-                new Shape.TruncatedExponential(m, low.si(), high.si()));
+                new Shape.TruncatedExponential(m, low.si(), high.si()),
+                parameter,
+                low,
+                high);
     }
 
     /**
@@ -184,7 +210,11 @@ public final class Distribution {
     public static Distribution gumbel(Quantity mean, Quantity standardDeviation) {
         double scale = spread(mean, standardDeviation) * Math.sqrt(6) / Math.PI;
         return new Distribution(
-                "Gumbel", mean, new Shape.Gumbel(mean.si() - Shape.EULER * scale, scale));
+                GUMBEL,
+                mean,
+                new Shape.Gumbel(mean.si() - Shape.EULER * scale, scale),
+                mean,
+                standardDeviation);
     }
 
     /**
@@ -194,7 +224,7 @@ public final class Distribution {
      * @return the distribution without spread
      */
     public static Distribution deterministic(Quantity value) {
-        return new Distribution("deterministic", value, new Shape.Fixed(value.si()));
+        return new Distribution(DETERMINISTIC, value, new Shape.Fixed(value.si()), value);
     }
 
     /**
@@ -249,6 +279,43 @@ public final class Distribution {
     public double cumulative(Quantity value) {
         Require.sameDimension("value", value, "the distribution's", pattern);
         return shape.below(value.si());
+    }
+
+    /**
+     * Gives the parameters from which it was made.
+     *
+     * @return the quantities in the order in which the method of its name takes them
+     */
+    public List<Quantity> parameters() {
+        return parameters;
+    }
+
+    /** How many parameters a distribution of a name has. */
+    static int parametersOf(String name) {
+        return switch (name) {
+            case NORMAL, LOGNORMAL, UNIFORM, GUMBEL -> 2;
+            case TRIANGULAR, TRUNCATED_EXPONENTIAL -> 3;
+            case TRUNCATED_NORMAL -> 4;
+            case DETERMINISTIC -> 1;
+            default -> throw Require.refused("name of a distribution", name, "one that there is");
+        };
+    }
+
+    /** Makes the distribution of a name again from as many parameters as it has. */
+    static Distribution named(String name, List<Quantity> from) {
+        return switch (name) {
+            case NORMAL -> normal(from.get(0), from.get(1));
+            case LOGNORMAL -> lognormal(from.get(0), from.get(1));
+            case UNIFORM -> uniform(from.get(0), from.get(1));
+            case GUMBEL -> gumbel(from.get(0), from.get(1));
+            case TRIANGULAR -> triangular(from.get(0), from.get(1), from.get(2));
+            case TRUNCATED_EXPONENTIAL ->
+                    truncatedExponential(from.get(0), from.get(1), from.get(2));
+            case TRUNCATED_NORMAL ->
+                    truncatedNormal(from.get(0), from.get(1), from.get(2), from.get(3));
+            case DETERMINISTIC -> deterministic(from.get(0));
+            default -> throw Require.refused("name of a distribution", name, "one that there is");
+        };
     }
 
     Shape shape() {

@@ -17,9 +17,9 @@ import org.skewback.quantity.Quantity;
 public record FirstOrderSecondMoment(
         Quantity mean,
         Quantity standardDeviation,
-        double index,
-        double probability,
-        List<Double> shares) {
+        Quantity index,
+        Quantity probability,
+        List<Quantity> shares) {
 
     /**
      * Keeps a copy of the list.
@@ -52,9 +52,9 @@ public record FirstOrderSecondMoment(
                             + " to the first order at the means; allowed is more than 0");
         }
         double index = at[Margin.MARGIN] / Math.sqrt(variance);
-        Double[] shares = new Double[ofMargin.length];
+        Quantity[] shares = new Quantity[ofMargin.length];
         for (int i = 0; i < shares.length; i++) {
-            shares[i] = ofMargin[i] / variance;
+            shares[i] = Quantity.of(ofMargin[i] / variance);
         }
         Quantity demand = margin.check().demand();
         return new FirstOrderSecondMoment(
@@ -62,8 +62,8 @@ public record FirstOrderSecondMoment(
                 Require.quantity(
                         Math.sqrt(Math.max(0, sum(ofDemand))),
                         Require.ofDifferences(demand.unit())),
-                index,
-                ReliabilityIndex.probability(index),
+                Quantity.of(index),
+                Quantity.of(ReliabilityIndex.probability(index)),
                 List.of(shares));
     }
 
@@ -99,8 +99,8 @@ public record FirstOrderSecondMoment(
                 + ", standard deviation "
                 + Words.of(standardDeviation)
                 + ", reliability index "
-                + Words.of(Quantity.of(index))
+                + Words.of(index)
                 + ", probability of failure "
-                + Words.of(Quantity.of(probability));
+                + Words.of(probability);
     }
 }

@@ -78,7 +78,7 @@ final class MonteCarlo {
         } else {
             together(all, stop, listener);
         }
-        return new Simulation(
+        return Simulation.of(
                 margin.check(),
                 sampling,
                 Require.quantity(all.mean(), unit),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.skewback.numeric.NotConvergedException;
 import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Routines;
 import org.skewback.quantity.Stop;
 import org.skewback.sheet.Check;
 
@@ -22,14 +23,19 @@ import org.skewback.sheet.Check;
  */
 public final class Reliability {
 
+    /** A routine may take a thousand times as long as a line of arithmetic. */
+    private static final long MOST_WITH_ROUTINES = 10_000_000;
+
     private final Margin margin;
     private final Uncertainty uncertainty;
     private final StandardSpace space;
+    private final UncertainCheck input;
 
     private Reliability(Margin margin, Uncertainty uncertainty) {
         this.margin = margin;
         this.uncertainty = uncertainty;
         this.space = new StandardSpace(uncertainty);
+        this.input = UncertainCheck.of(margin.check(), uncertainty);
     }
 
     /**
@@ -39,7 +45,8 @@ public final class Reliability {
      * @param uncertainty at least one uncertain given, each one that the check rests on
      * @return the study
      * @throws IllegalArgumentException when no given is uncertain, the check does not rest on one of
-     *     them, or the correlations cannot be had together; the message names the given or the pair
+     *     them, the correlations cannot be had together, or the formula is too large to be kept with
+     *     a result (100 000 operations); the message names the given or the pair
      */
     public static Reliability of(Check check, Uncertainty uncertainty) {
         if (uncertainty.givens().isEmpty()) {
@@ -60,7 +67,7 @@ public final class Reliability {
      * @throws ArithmeticException when the formula has no value at the means, or the margin no spread
      */
     public FirstOrderSecondMoment firstOrderSecondMoment() {
-        return FirstOrderSecondMoment.of(margin, uncertainty, space);
+        return Routines.tie(new FirstOrderSecondMomentRoutine(), input, plainMoments());
     }
 
     /**
@@ -74,7 +81,7 @@ public final class Reliability {
      * @throws ArithmeticException when the formula has no value at the medians
      */
     public DesignPoint designPoint() {
-        return DesignPoint.of(margin, uncertainty, space);
+        return Routines.tie(new DesignPointRoutine(), input, plainDesignPoint());
     }
 
     /**
@@ -106,6 +113,32 @@ public final class Reliability {
      * @throws java.util.concurrent.CancellationException when a stop was asked for
      */
     public Simulation simulate(Sampling sampling, Stop stop, Consumer<Progress> listener) {
+        Simulation plain = plainSimulation(sampling, stop, listener);
+        return plain.with(
+                Routines.tie(
+                        new MonteCarloRoutine(),
+                        MonteCarloRoutine.Input.of(input, sampling),
+                        plain.figures()));
+    }
+
+    FirstOrderSecondMoment plainMoments() {
+        return FirstOrderSecondMoment.of(margin, uncertainty, space);
+    }
+
+    DesignPoint plainDesignPoint() {
+        return DesignPoint.of(margin, uncertainty, space);
+    }
+
+    Simulation plainSimulation(Sampling sampling, Stop stop, Consumer<Progress> listener) {
+        long most = margin.tape().hasRoutines() ? MOST_WITH_ROUTINES : sampling.samples();
+        if (sampling.samples() > most) {
+            throw Require.refused(
+                    "number of samples of the check \""
+                            + margin.check().title()
+                            + "\", whose formula runs routines,",
+                    sampling.samples(),
+                    "at most " + most);
+        }
         return new MonteCarlo(margin, space, sampling).run(stop, listener);
     }
 

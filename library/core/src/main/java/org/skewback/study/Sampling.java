@@ -6,19 +6,19 @@ package org.skewback.study;
  * <p>The result is the same on any number of threads: each block of samples has random numbers of its
  * own, and blocks are put together in their order.
  *
- * @param samples how many samples, from 2 to 10¹²
+ * @param samples how many samples, from 2 to 10⁹
  * @param seed where the random numbers start
  * @param threads how many threads work, from 1 to 256
  */
 public record Sampling(long samples, long seed, int threads) {
 
-    private static final long MOST_SAMPLES = 1_000_000_000_000L;
+    private static final long MOST_SAMPLES = 1_000_000_000L;
     private static final int MOST_THREADS = 256;
 
     /**
      * Checks the numbers.
      *
-     * @param samples how many samples, from 2 to 10¹²
+     * @param samples how many samples, from 2 to 10⁹
      * @param seed where the random numbers start
      * @param threads how many threads work, from 1 to 256
      * @throws IllegalArgumentException when a number is outside
@@ -35,7 +35,7 @@ public record Sampling(long samples, long seed, int threads) {
     /**
      * Draws on one thread with the seed 1.
      *
-     * @param samples how many samples, from 2 to 10¹²
+     * @param samples how many samples, from 2 to 10⁹
      * @return the sampling
      * @throws IllegalArgumentException when the number is outside
      */

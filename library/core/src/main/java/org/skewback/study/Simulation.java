@@ -1,7 +1,6 @@
 package org.skewback.study;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import org.skewback.quantity.Quantity;
 import org.skewback.sheet.Check;
 
@@ -12,6 +11,15 @@ import org.skewback.sheet.Check;
  * @param sampling how it was drawn
  * @param mean mean of the demand
  * @param standardDeviation standard deviation of the demand, with n − 1
+ * @param probability probability of failure p = failures/samples; 0 where none failed, which is
+ *     no proof: see the upper limit
+ * @param standardError standard error of the probability, √(p(1 − p)/samples)
+ * @param upperLimit what the probability of failure stays below with a confidence of 95 %, also
+ *     where no sample failed: the one-sided score limit of E. B. Wilson (Journal of the American
+ *     Statistical Association 22, 1927), (p + z²/2n + z√(p(1 − p)/n + z²/4n²))/(1 + z²/n) with z
+ *     = 1.645
+ * @param index reliability index that belongs to the probability, β = −Φ⁻¹(p); empty where none
+ *     failed or all did
  * @param failures how many samples failed the check
  * @param histogram how the demands spread
  * @param convergence how mean and probability settled, from the first block to the last
@@ -22,6 +30,10 @@ public record Simulation(
         Sampling sampling,
         Quantity mean,
         Quantity standardDeviation,
+        Quantity probability,
+        Quantity standardError,
+        Quantity upperLimit,
+        List<Quantity> index,
         long failures,
         Histogram histogram,
         List<Progress> convergence,
@@ -37,60 +49,81 @@ public record Simulation(
      * @param sampling how it was drawn
      * @param mean mean of the demand
      * @param standardDeviation standard deviation of the demand
+     * @param probability probability of failure p = failures/samples; 0 where none failed, which is
+     *     no proof: see the upper limit
+     * @param standardError standard error of the probability, √(p(1 − p)/samples)
+     * @param upperLimit what the probability of failure stays below with a confidence of 95 %, also
+     *     where no sample failed: the one-sided score limit of E. B. Wilson (Journal of the American
+     *     Statistical Association 22, 1927), (p + z²/2n + z√(p(1 − p)/n + z²/4n²))/(1 + z²/n) with z
+     *     = 1.645
+     * @param index reliability index that belongs to the probability, β = −Φ⁻¹(p); empty where none
+     *     failed or all did
      * @param failures how many samples failed the check
      * @param histogram how the demands spread
      * @param convergence how mean and probability settled
      * @param fixedLimits limits of the check that no uncertain given moves
      */
     public Simulation {
+        index = List.copyOf(index);
         convergence = List.copyOf(convergence);
         fixedLimits = List.copyOf(fixedLimits);
     }
 
-    /**
-     * Gives the probability of failure found.
-     *
-     * @return p = failures/samples; 0 where none failed, which is no proof: see {@link #upperLimit}
-     */
-    public double probability() {
-        return (double) failures / sampling.samples();
-    }
-
-    /**
-     * Gives the standard error of the probability.
-     *
-     * @return √(p(1 − p)/samples)
-     */
-    public double standardError() {
-        double p = probability();
-        return Math.sqrt(p * (1 - p) / sampling.samples());
-    }
-
-    /**
-     * Gives what the probability of failure stays below with a confidence of 95 %, also where no
-     * sample failed.
-     *
-     * @return the one-sided score limit of E. B. Wilson (Journal of the American Statistical
-     *     Association 22, 1927), (p + z²/2n + z√(p(1 − p)/n + z²/4n²))/(1 + z²/n) with z = 1.645
-     */
-    public double upperLimit() {
+    /** Works out what follows from the counts. */
+    static Simulation of(
+            Check check,
+            Sampling sampling,
+            Quantity mean,
+            Quantity standardDeviation,
+            long failures,
+            Histogram histogram,
+            List<Progress> convergence,
+            List<Quantity> fixedLimits) {
         double n = sampling.samples();
-        double p = probability();
+        double p = failures / n;
+        return new Simulation(
+                check,
+                sampling,
+                mean,
+                standardDeviation,
+                Quantity.of(p),
+                Quantity.of(Math.sqrt(p * (1 - p) / n)),
+                Quantity.of(upperLimit(p, n)),
+                p > 0 && p < 1
+                        ? List.of(Quantity.of(ReliabilityIndex.ofProbability(p)))
+                        : List.of(),
+                failures,
+                histogram,
+                convergence,
+                fixedLimits);
+    }
+
+    private static double upperLimit(double p, double n) {
         double z2 = ONE_SIDED_95 * ONE_SIDED_95;
         double root = Math.sqrt(p * (1 - p) / n + z2 / (4 * n * n));
         return (p + z2 / (2 * n) + ONE_SIDED_95 * root) / (1 + z2 / n);
     }
 
-    /**
-     * Gives the reliability index that belongs to the probability.
-     *
-     * @return β = −Φ⁻¹(p); empty where none failed or all did
-     */
-    public OptionalDouble index() {
-        double p = probability();
-        return p > 0 && p < 1
-                ? OptionalDouble.of(ReliabilityIndex.ofProbability(p))
-                : OptionalDouble.empty();
+    MonteCarloRoutine.Output figures() {
+        return new MonteCarloRoutine.Output(
+                mean, standardDeviation, probability, standardError, upperLimit, index);
+    }
+
+    /** This with figures that know where they come from. */
+    Simulation with(MonteCarloRoutine.Output tied) {
+        return new Simulation(
+                check,
+                sampling,
+                tied.mean(),
+                tied.standardDeviation(),
+                tied.probability(),
+                tied.standardError(),
+                tied.upperLimit(),
+                tied.index(),
+                failures,
+                histogram,
+                convergence,
+                fixedLimits);
     }
 
     /**
@@ -108,10 +141,7 @@ public record Simulation(
                         + Words.of(standardDeviation)
                         + ", probability of failure ";
         return failures == 0
-                ? text + "below " + Words.of(Quantity.of(upperLimit())) + " (none failed)"
-                : text
-                        + Words.of(Quantity.of(probability()))
-                        + " ± "
-                        + Words.of(Quantity.of(standardError()));
+                ? text + "below " + Words.of(upperLimit) + " (none failed)"
+                : text + Words.of(probability) + " ± " + Words.of(standardError);
     }
 }

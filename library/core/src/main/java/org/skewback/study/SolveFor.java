@@ -3,6 +3,7 @@ package org.skewback.study;
 import java.util.List;
 import org.skewback.numeric.NotConvergedException;
 import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Routines;
 import org.skewback.quantity.Tape;
 import org.skewback.quantity.Unit;
 import org.skewback.sheet.Check;
@@ -42,7 +43,7 @@ public final class SolveFor {
      * @param steps steps that the iteration took
      */
     public record Solution(
-            Check check, Quantity given, Quantity value, double utilisation, int steps) {
+            Check check, Quantity given, Quantity value, Quantity utilisation, int steps) {
 
         /**
          * Writes the value.
@@ -73,6 +74,30 @@ public final class SolveFor {
      */
     public static Solution utilisation(
             Check check, double wanted, Quantity given, Quantity low, Quantity high) {
+        Solution plain = plain(check, wanted, given, low, high);
+        StudyFormula formula = StudyFormula.of(check, List.of(given));
+        Quantity least = check.least();
+        Quantity most = check.most();
+        SolveForRoutine.Output tied =
+                Routines.tie(
+                        new SolveForRoutine(),
+                        new SolveForRoutine.Input(
+                                check.title(),
+                                check.demand(),
+                                least == null ? List.of() : List.of(least),
+                                most == null ? List.of() : List.of(most),
+                                given,
+                                formula.numbers().subList(1, formula.numbers().size()),
+                                formula.text(),
+                                wanted,
+                                low,
+                                high),
+                        new SolveForRoutine.Output(plain.value(), plain.utilisation()));
+        return new Solution(check, given, tied.value(), tied.utilisation(), plain.steps());
+    }
+
+    /** Finds the value without saying where it comes from. */
+    static Solution plain(Check check, double wanted, Quantity given, Quantity low, Quantity high) {
         if (!(wanted > 0) || Double.isInfinite(wanted)) {
             throw Require.refused("utilisation wanted", wanted, "a finite number more than 0");
         }
@@ -227,7 +252,8 @@ public final class SolveFor {
                                 + ", where demand and limit are not positive");
             }
             double reached = sides[0] == sides[1] ? wanted : wanted * sides[0] / sides[1];
-            return new Solution(check, given, Require.quantity(x, given.unit()), reached, steps);
+            return new Solution(
+                    check, given, Require.quantity(x, given.unit()), Quantity.of(reached), steps);
         }
 
         private String at(Quantity end, double[] sides) {

@@ -26,7 +26,14 @@ public final class Uncertainty {
     private final List<Distribution> distributions;
     private final List<Pair> pairs;
 
-    private record Pair(int first, int second, double correlation) {}
+    /**
+     * Two givens that go together.
+     *
+     * @param first position of one
+     * @param second position of the other, after the first
+     * @param correlation correlation coefficient of their values, a plain number
+     */
+    record Pair(int first, int second, Quantity correlation) {}
 
     private Uncertainty(List<Quantity> givens, List<Distribution> distributions, List<Pair> pairs) {
         this.givens = List.copyOf(givens);
@@ -85,6 +92,27 @@ public final class Uncertainty {
      *     or the coefficient is outside
      */
     public Uncertainty correlated(Quantity first, Quantity second, double correlation) {
+        if (!Double.isFinite(correlation)) {
+            throw outside(spreading(first), spreading(second), correlation);
+        }
+        return correlated(first, second, Quantity.of(correlation));
+    }
+
+    /**
+     * Says that two uncertain givens go together, by a coefficient that has a source.
+     *
+     * @param first one given
+     * @param second another
+     * @param coefficient correlation coefficient ρ of their values, a plain number more than −1 and
+     *     less than 1
+     * @return this with that correlation, in place of an earlier one of the two
+     * @throws IllegalArgumentException when one has no distribution or no spread, both are the same,
+     *     or the coefficient is outside
+     * @throws DimensionException when the coefficient is no plain number
+     */
+    public Uncertainty correlated(Quantity first, Quantity second, Quantity coefficient) {
+        Require.sameDimension("correlation", coefficient, "the plain number", Quantity.of(1));
+        double correlation = coefficient.si();
         int a = spreading(first);
         int b = spreading(second);
         String what = correlationOf(a, b);
@@ -92,7 +120,7 @@ public final class Uncertainty {
             throw Require.refused(what, correlation, "a correlation of two different givens");
         }
         if (!(correlation > -1 && correlation < 1)) {
-            throw Require.refused(what, correlation, "more than −1 and less than 1");
+            throw outside(a, b, correlation);
         }
         List<Pair> more = new ArrayList<>();
         for (Pair pair : pairs) {
@@ -101,8 +129,13 @@ public final class Uncertainty {
                 more.add(pair);
             }
         }
-        more.add(new Pair(Math.min(a, b), Math.max(a, b), correlation));
+        more.add(new Pair(Math.min(a, b), Math.max(a, b), coefficient));
         return new Uncertainty(givens, distributions, more);
+    }
+
+    private IllegalArgumentException outside(int first, int second, double correlation) {
+        return Require.refused(
+                correlationOf(first, second), correlation, "more than −1 and less than 1");
     }
 
     /**
@@ -154,14 +187,18 @@ public final class Uncertainty {
         return distributions;
     }
 
+    List<Pair> pairs() {
+        return pairs;
+    }
+
     double[][] correlations() {
         double[][] matrix = new double[givens.size()][givens.size()];
         for (int i = 0; i < matrix.length; i++) {
             matrix[i][i] = 1;
         }
         for (Pair pair : pairs) {
-            matrix[pair.first()][pair.second()] = pair.correlation();
-            matrix[pair.second()][pair.first()] = pair.correlation();
+            matrix[pair.first()][pair.second()] = pair.correlation().si();
+            matrix[pair.second()][pair.first()] = pair.correlation().si();
         }
         return matrix;
     }
@@ -210,7 +247,7 @@ public final class Uncertainty {
             text.append('\n')
                     .append(correlationOf(pair.first(), pair.second()))
                     .append(": ")
-                    .append(pair.correlation());
+                    .append(pair.correlation().si());
         }
         return text.toString();
     }

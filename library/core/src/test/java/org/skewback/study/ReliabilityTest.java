@@ -45,27 +45,27 @@ class ReliabilityTest {
         FirstOrderSecondMoment moments = study.firstOrderSecondMoment();
         assertEquals(1.54447658774272, moments.mean().si(), 1e-12);
         assertEquals(0.147733879923166, moments.standardDeviation().si(), 1e-12);
-        assertEquals(3.68552283352944, moments.index(), 1e-11);
-        assertEquals(0.000114116808803271, moments.probability(), 1e-14);
+        assertEquals(3.68552283352944, moments.index().si(), 1e-11);
+        assertEquals(0.000114116808803271, moments.probability().si(), 1e-14);
         DesignPoint point = study.designPoint();
-        assertEquals(moments.index(), point.index(), 1e-9);
+        assertEquals(moments.index().si(), point.index().si(), 1e-9);
         assertEquals(1, point.steps());
         assertEquals(1, squares(point.influences()), 1e-12);
-        assertEquals(squares(point.influences().subList(0, 1)), moments.shares().get(0), 1e-9);
+        assertEquals(squares(point.influences().subList(0, 1)), moments.shares().get(0).si(), 1e-9);
     }
 
     @Test
     void correlationNarrowsTheLinearMargin() {
         FirstOrderSecondMoment moments = linear(-0.5).firstOrderSecondMoment();
         assertEquals(0.105473709023921, moments.standardDeviation().si(), 1e-12);
-        assertEquals(5.16220196275866, moments.index(), 1e-11);
-        assertEquals(5.16220196275866, linear(-0.5).designPoint().index(), 1e-9);
+        assertEquals(5.16220196275866, moments.index().si(), 1e-11);
+        assertEquals(5.16220196275866, linear(-0.5).designPoint().index().si(), 1e-9);
         Simulation drawn = linear(-0.5).simulate(Sampling.of(400_000));
         assertEquals(0.105473709023921, drawn.standardDeviation().si(), 5 * 0.1055 / 894);
     }
 
-    private static double squares(List<Double> values) {
-        return values.stream().mapToDouble(v -> v * v).sum();
+    private static double squares(List<Quantity> values) {
+        return values.stream().mapToDouble(v -> v.si() * v.si()).sum();
     }
 
     /** At the design point the check is just met, whatever the distributions. */
@@ -88,16 +88,16 @@ class ReliabilityTest {
             there = there.change(uncertain.givens().get(i), point.values().get(i));
         }
         assertEquals(1, there.checks().get(0).utilisationAfter().si(), 1e-8);
-        assertEquals(0, point.influences().get(3));
-        assertTrue(point.influences().get(0) < 0, "less cohesion makes it fail");
-        assertTrue(point.influences().get(2) > 0, "more water makes it fail");
+        assertEquals(0, point.influences().get(3).si());
+        assertTrue(point.influences().get(0).si() < 0, "less cohesion makes it fail");
+        assertTrue(point.influences().get(2).si() > 0, "more water makes it fail");
         // SciPy 1.17.1, minimize by SLSQP of the distance, with the pair carried over by hand; and
         // NumPy 2.4.6, 4 000 000 samples: share 0.007852, standard error 0.000044.
-        assertEquals(2.263258985381, point.index(), 1e-8);
+        assertEquals(2.263258985381, point.index().si(), 1e-8);
         Simulation drawn = Reliability.of(check, uncertain).simulate(Sampling.of(200_000));
-        double error = Math.sqrt(Math.pow(drawn.standardError(), 2) + Math.pow(0.000044, 2));
-        assertEquals(0.007852, drawn.probability(), 5 * error);
-        requireNothingFailsNearer(check, uncertain, point.index());
+        double error = Math.sqrt(Math.pow(drawn.standardError().si(), 2) + Math.pow(0.000044, 2));
+        assertEquals(0.007852, drawn.probability().si(), 5 * error);
+        requireNothingFailsNearer(check, uncertain, point.index().si());
     }
 
     /** The design point is the nearest failure: on a sphere a little smaller, every point passes. */
@@ -142,14 +142,14 @@ class ReliabilityTest {
                 ReliabilityIndex.normalMargin(
                                 resistance, resistance.times(vR), effect, effect.times(vS))
                         .si();
-        assertEquals(expected, Reliability.of(check, normal).designPoint().index(), 1e-8);
+        assertEquals(expected, Reliability.of(check, normal).designPoint().index().si(), 1e-8);
         Uncertainty lognormal =
                 Uncertainty.none()
                         .with(resistance, Distribution.lognormal(resistance, vR))
                         .with(effect, Distribution.lognormal(effect, vS));
         assertEquals(
                 ReliabilityIndex.lognormalMargin(resistance, vR, effect, vS).si(),
-                Reliability.of(check, lognormal).designPoint().index(),
+                Reliability.of(check, lognormal).designPoint().index().si(),
                 1e-6);
     }
 
@@ -163,10 +163,10 @@ class ReliabilityTest {
                 Reliability.of(
                         new Check("a below b", a, null, b),
                         Uncertainty.none().with(a, same).with(b, same));
-        assertEquals(0, study.designPoint().index(), 1e-9);
-        assertEquals(0.5, study.firstOrderSecondMoment().probability(), 1e-15);
+        assertEquals(0, study.designPoint().index().si(), 1e-9);
+        assertEquals(0.5, study.firstOrderSecondMoment().probability().si(), 1e-15);
         Simulation drawn = study.simulate(Sampling.of(200_000));
-        assertEquals(0.5, drawn.probability(), 5 * drawn.standardError());
+        assertEquals(0.5, drawn.probability().si(), 5 * drawn.standardError().si());
     }
 
     @Test
@@ -176,7 +176,7 @@ class ReliabilityTest {
                 Reliability.of(
                         new Check("a", a, null, q(2, "m")),
                         Uncertainty.none().with(a, Distribution.normal(a, q(0.5, "m"))));
-        assertEquals(-2, study.designPoint().index(), 1e-9);
+        assertEquals(-2, study.designPoint().index().si(), 1e-9);
     }
 
     @Test
@@ -227,11 +227,11 @@ class ReliabilityTest {
     void samplingFindsTheProbabilityOfALinearMargin() {
         Check check = new Check("factor of 1.4", slide.dryFactor(), Quantity.of(1.4), null);
         Reliability study = Reliability.of(check, slide.linear());
-        double exact = study.firstOrderSecondMoment().probability();
+        double exact = study.firstOrderSecondMoment().probability().si();
         Simulation drawn = study.simulate(Sampling.of(400_000).on(2));
-        assertEquals(exact, drawn.probability(), 5 * drawn.standardError());
-        assertTrue(drawn.upperLimit() > drawn.probability());
-        double off = drawn.index().orElseThrow() - study.designPoint().index();
+        assertEquals(exact, drawn.probability().si(), 5 * drawn.standardError().si());
+        assertTrue(drawn.upperLimit().si() > drawn.probability().si());
+        double off = drawn.index().get(0).si() - study.designPoint().index().si();
         assertEquals(0, off, 0.02);
     }
 
@@ -284,7 +284,7 @@ class ReliabilityTest {
         Simulation drawn = study.simulate(Sampling.of(1000));
         assertEquals(0, drawn.failures());
         assertTrue(drawn.index().isEmpty());
-        assertEquals(0.0026983, drawn.upperLimit(), 1e-6);
+        assertEquals(0.0026983, drawn.upperLimit().si(), 1e-6);
         assertTrue(drawn.toString().contains("none failed"), drawn.toString());
     }
 
