@@ -18,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>An input is any node of the graph, compared by identity: a given, or a named result, which is
  * then cut off from what it was calculated from. Everything that no input reaches is constant.
- * Values in and out are in SI base units. For the values that the graph has, the tape gives what the
+ * Values in and out are in SI base units: a reading of 20 °C is 293.15 K, and a derivative by it is by
+ * kelvin. For the values that the graph has, the tape gives what the
  * graph gives to the last bit.
  *
  * <p>Both branches of {@link Quantity#choose} are compiled, and each sample takes its own. Where the
@@ -66,8 +67,7 @@ public final class Tape {
      * @param inputs nodes of the graph, each once; one that the outputs do not reach is allowed and
      *     has the derivative zero
      * @return the tape
-     * @throws IllegalArgumentException when there is no output, an input is named twice, or an input
-     *     is a reading in °C, whose zero is a convention
+     * @throws IllegalArgumentException when there is no output or an input is named twice
      */
     public static Tape of(List<Quantity> outputs, List<Quantity> inputs) {
         if (outputs.isEmpty()) {
@@ -78,12 +78,6 @@ public final class Tape {
             if (!seen.add(input)) {
                 throw new IllegalArgumentException(
                         "the input " + input.brief() + " is named twice");
-            }
-            if (input.unit().isReading()) {
-                throw new IllegalArgumentException(
-                        "the input "
-                                + input.brief()
-                                + " is a reading in °C; allowed are differences, in kelvin");
             }
         }
         List<Quantity> to = List.copyOf(outputs);

@@ -2,13 +2,20 @@ package org.skewback.study;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import org.skewback.display.Displayable;
 import org.skewback.numeric.NotConvergedException;
 import org.skewback.quantity.Quantity;
+import org.skewback.sheet.Check;
+import org.skewback.sheet.Column;
+import org.skewback.sheet.Table;
 
 /**
  * The most likely way for a check to fail, and what it says about the probability: the first-order
  * reliability method.
  *
+ * @param check the check
+ * @param givens the uncertain givens
  * @param index reliability index β of A. M. Hasofer and N. C. Lind (1974): distance of the limit g =
  *     0 from the origin of independent standard normal numbers; negative where the check fails at
  *     the medians
@@ -19,11 +26,14 @@ import org.skewback.quantity.Quantity;
  * @param steps steps that the iteration took
  */
 public record DesignPoint(
+        Check check,
+        List<Quantity> givens,
         Quantity index,
         Quantity probability,
         List<Quantity> values,
         List<Quantity> influences,
-        int steps) {
+        int steps)
+        implements Displayable {
 
     private static final int MOST_STEPS = 200;
     private static final int MOST_HALVINGS = 30;
@@ -39,6 +49,8 @@ public record DesignPoint(
     /**
      * Keeps copies, so that nobody can change it from outside.
      *
+     * @param check the check
+     * @param givens the uncertain givens
      * @param index reliability index
      * @param probability probability of failure
      * @param values the givens at the design point
@@ -46,6 +58,7 @@ public record DesignPoint(
      * @param steps steps that the iteration took
      */
     public DesignPoint {
+        givens = List.copyOf(givens);
         values = List.copyOf(values);
         influences = List.copyOf(influences);
     }
@@ -100,7 +113,7 @@ public record DesignPoint(
             }
             boolean near = Math.abs(place.g) <= NEAR * slope;
             if (near && Math.sqrt(aside) <= STRAIGHT * Math.max(1, place.length())) {
-                return result(-along, place, byNormal, uncertainty, step);
+                return result(-along, place, byNormal, margin.check(), uncertainty, step);
             }
             place = shortened(margin, space, place, next, slope);
         }
@@ -166,7 +179,12 @@ public record DesignPoint(
     }
 
     private static DesignPoint result(
-            double index, Place place, double[] byNormal, Uncertainty uncertainty, int steps) {
+            double index,
+            Place place,
+            double[] byNormal,
+            Check check,
+            Uncertainty uncertainty,
+            int steps) {
         double size = Math.sqrt(dot(byNormal, byNormal));
         Quantity[] values = new Quantity[byNormal.length];
         Quantity[] influences = new Quantity[byNormal.length];
@@ -175,6 +193,8 @@ public record DesignPoint(
             influences[i] = Quantity.of(byNormal[i] == 0 ? 0 : -byNormal[i] / size);
         }
         return new DesignPoint(
+                check,
+                uncertainty.givens(),
                 Quantity.of(index),
                 Quantity.of(ReliabilityIndex.probability(index)),
                 List.of(values),
@@ -192,6 +212,51 @@ public record DesignPoint(
 
     private static double square(double x) {
         return x * x;
+    }
+
+    DesignPointRoutine.Output figures() {
+        return new DesignPointRoutine.Output(index, probability, values, influences);
+    }
+
+    /** This with figures that know where they come from. */
+    DesignPoint with(DesignPointRoutine.Output tied) {
+        return new DesignPoint(
+                check,
+                givens,
+                tied.index(),
+                tied.probability(),
+                tied.values(),
+                tied.influences(),
+                steps);
+    }
+
+    /**
+     * Gives the design point as a table.
+     *
+     * @return given, its value as it stands, its value at the design point, influence
+     */
+    public Table table() {
+        return Table.of(
+                "Design point",
+                Column.texts("given", givens.stream().map(Require::name).toList()),
+                Column.texts("value", givens.stream().map(Words::of).toList()),
+                Column.texts("at the design point", values.stream().map(Words::of).toList()),
+                Column.of("influence", "", influences, 3));
+    }
+
+    @Override
+    public Map<String, String> display() {
+        return StudyView.titled("Design point: " + check.title())
+                .saying(
+                        "Reliability index "
+                                + Words.of(index)
+                                + ", probability of failure "
+                                + Words.of(probability)
+                                + ". A positive influence means that more of the given makes the"
+                                + " check fail.")
+                .table(table(), givens)
+                .cautioning()
+                .bundle();
     }
 
     /**

@@ -115,6 +115,7 @@ public final class Distribution {
             Quantity mean, Quantity standardDeviation, Quantity low, Quantity high) {
         double spread = spread(mean, standardDeviation);
         Require.sameDimension("least value", low, "the mean,", mean);
+        Require.sameKind("least value", low, mean);
         requireRange(low, high);
         Shape.TruncatedNormal shape =
                 new Shape.TruncatedNormal(mean.si(), spread, low.si(), high.si());
@@ -155,6 +156,7 @@ public final class Distribution {
     public static Distribution triangular(Quantity low, Quantity peak, Quantity high) {
         requireRange(low, high);
         Require.sameDimension("most likely value", peak, "the least value,", low);
+        Require.sameKind("most likely value", peak, low);
         if (!(peak.si() >= low.si() && peak.si() <= high.si())) {
             throw Require.refused("most likely value", peak, "from " + low + " to " + high);
         }
@@ -337,6 +339,7 @@ public final class Distribution {
 
     private static void requireRange(Quantity low, Quantity high) {
         Require.sameDimension("greatest value", high, "the least value,", low);
+        Require.sameKind("greatest value", high, low);
         if (!(low.si() < high.si())) {
             throw Require.refused("greatest value", high, "more than the least value, " + low);
         }

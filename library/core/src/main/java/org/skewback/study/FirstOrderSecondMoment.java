@@ -1,11 +1,18 @@
 package org.skewback.study;
 
 import java.util.List;
+import java.util.Map;
+import org.skewback.display.Displayable;
 import org.skewback.quantity.Quantity;
+import org.skewback.sheet.Check;
+import org.skewback.sheet.Column;
+import org.skewback.sheet.Table;
 
 /**
  * What the first derivatives at the means say about a check.
  *
+ * @param check the check
+ * @param givens the uncertain givens
  * @param mean the demand with every given at its mean
  * @param standardDeviation standard deviation of the demand, √(∇ᵀ C ∇) with the covariances C of the
  *     givens
@@ -15,15 +22,20 @@ import org.skewback.quantity.Quantity;
  *     correlation, a share may be negative
  */
 public record FirstOrderSecondMoment(
+        Check check,
+        List<Quantity> givens,
         Quantity mean,
         Quantity standardDeviation,
         Quantity index,
         Quantity probability,
-        List<Quantity> shares) {
+        List<Quantity> shares)
+        implements Displayable {
 
     /**
-     * Keeps a copy of the list.
+     * Keeps copies, so that nobody can change it from outside.
      *
+     * @param check the check
+     * @param givens the uncertain givens
      * @param mean the demand with every given at its mean
      * @param standardDeviation standard deviation of the demand
      * @param index reliability index
@@ -31,6 +43,7 @@ public record FirstOrderSecondMoment(
      * @param shares share of each given in the variance of the margin
      */
     public FirstOrderSecondMoment {
+        givens = List.copyOf(givens);
         shares = List.copyOf(shares);
     }
 
@@ -58,6 +71,8 @@ public record FirstOrderSecondMoment(
         }
         Quantity demand = margin.check().demand();
         return new FirstOrderSecondMoment(
+                margin.check(),
+                uncertainty.givens(),
                 Require.quantity(at[Margin.DEMAND], demand.unit()),
                 Require.quantity(
                         Math.sqrt(Math.max(0, sum(ofDemand))),
@@ -85,6 +100,45 @@ public record FirstOrderSecondMoment(
             sum += term;
         }
         return sum;
+    }
+
+    FirstOrderSecondMomentRoutine.Output figures() {
+        return new FirstOrderSecondMomentRoutine.Output(
+                mean, standardDeviation, index, probability, shares);
+    }
+
+    /** This with figures that know where they come from. */
+    FirstOrderSecondMoment with(FirstOrderSecondMomentRoutine.Output tied) {
+        return new FirstOrderSecondMoment(
+                check,
+                givens,
+                tied.mean(),
+                tied.standardDeviation(),
+                tied.index(),
+                tied.probability(),
+                tied.shares());
+    }
+
+    /**
+     * Gives the shares as a table.
+     *
+     * @return given, its value as it stands, share in the variance of the margin
+     */
+    public Table table() {
+        return Table.of(
+                "Shares in the variance of the margin",
+                Column.texts("given", givens.stream().map(Require::name).toList()),
+                Column.texts("value", givens.stream().map(Words::of).toList()),
+                Column.of("share", "%", shares, 1));
+    }
+
+    @Override
+    public Map<String, String> display() {
+        return StudyView.titled("First order, second moments: " + check.title())
+                .saying(this + ".")
+                .table(table(), givens)
+                .cautioning()
+                .bundle();
     }
 
     /**

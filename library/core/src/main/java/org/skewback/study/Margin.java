@@ -45,6 +45,10 @@ record Margin(Check check, Tape tape) {
                 .toList();
     }
 
+    static boolean reaches(Quantity result, Quantity given) {
+        return Graph.ordered(List.of(result)).stream().anyMatch(given::isSameNode);
+    }
+
     static void requireReached(List<Quantity> results, List<Quantity> givens, String what) {
         Set<Quantity> reached = Collections.newSetFromMap(new IdentityHashMap<>());
         reached.addAll(Graph.ordered(results));

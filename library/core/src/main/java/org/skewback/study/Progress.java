@@ -18,4 +18,37 @@ public record Progress(
         Quantity mean,
         Quantity meanError,
         double probability,
-        double probabilityError) {}
+        double probabilityError) {
+
+    /**
+     * Gives the share of the samples that are drawn.
+     *
+     * @return from 0 to 1
+     */
+    public double share() {
+        return (double) samples / wanted;
+    }
+
+    /**
+     * Writes it on one line.
+     *
+     * @return such as {@code 30 %, 300 000 of 1 000 000 samples: mean 1.544 ± 0.0003, probability of
+     *     failure 0.0001100 ± 0.00001900}; ± is one standard error
+     */
+    @Override
+    public String toString() {
+        return (int) (100 * share())
+                + " %, "
+                + Words.of(Quantity.of((double) samples))
+                + " of "
+                + Words.of(Quantity.of((double) wanted))
+                + " samples: mean "
+                + Words.of(mean)
+                + " ± "
+                + Words.of(meanError)
+                + ", probability of failure "
+                + Words.of(Quantity.of(probability))
+                + " ± "
+                + Words.of(Quantity.of(probabilityError));
+    }
+}

@@ -67,7 +67,9 @@ public final class Reliability {
      * @throws ArithmeticException when the formula has no value at the means, or the margin no spread
      */
     public FirstOrderSecondMoment firstOrderSecondMoment() {
-        return Routines.tie(new FirstOrderSecondMomentRoutine(), input, plainMoments());
+        FirstOrderSecondMoment plain = plainMoments();
+        return plain.with(
+                Routines.tie(new FirstOrderSecondMomentRoutine(), input, plain.figures()));
     }
 
     /**
@@ -81,7 +83,8 @@ public final class Reliability {
      * @throws ArithmeticException when the formula has no value at the medians
      */
     public DesignPoint designPoint() {
-        return Routines.tie(new DesignPointRoutine(), input, plainDesignPoint());
+        DesignPoint plain = plainDesignPoint();
+        return plain.with(Routines.tie(new DesignPointRoutine(), input, plain.figures()));
     }
 
     /**
@@ -94,6 +97,23 @@ public final class Reliability {
      */
     public Simulation simulate(Sampling sampling) {
         return simulate(sampling, Stop.onInterrupt(), progress -> {});
+    }
+
+    /**
+     * Simulates, tells how it goes, and stops when the thread is interrupted.
+     *
+     * <pre>{@code
+     * slide.simulate(Sampling.of(10_000_000), ProgressLine.on(System.out));
+     * }</pre>
+     *
+     * @param sampling how many samples, which seed, how many threads
+     * @param listener told by the calling thread, in order, up to about 200 times
+     * @return what was found
+     * @throws ArithmeticException when the formula has no value for a sample
+     * @throws java.util.concurrent.CancellationException when the thread is interrupted
+     */
+    public Simulation simulate(Sampling sampling, Consumer<Progress> listener) {
+        return simulate(sampling, Stop.onInterrupt(), listener);
     }
 
     /**

@@ -34,6 +34,18 @@ final class Require {
         }
     }
 
+    /** Checks that two are both readings in °C, or both none: 20 K is no temperature of 20 °C. */
+    static void sameKind(String what, Quantity value, Quantity pattern) {
+        if (value.unit().isReading() != pattern.unit().isReading()) {
+            throw refused(
+                    what,
+                    value,
+                    pattern.unit().isReading()
+                            ? "a reading in °C, as " + pattern + " is"
+                            : "no reading in °C, as " + pattern + " is none");
+        }
+    }
+
     /** Checks a difference, such as a standard deviation: no reading, and more than zero. */
     static double positiveDifference(String what, Quantity value) {
         if (value.unit().isReading()) {

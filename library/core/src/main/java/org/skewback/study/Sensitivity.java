@@ -3,7 +3,9 @@ package org.skewback.study;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.skewback.display.Displayable;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Tape;
 import org.skewback.quantity.Unit;
@@ -22,7 +24,7 @@ import org.skewback.sheet.Table;
  * @param result the result, at the present values of the givens
  * @param effects what each given does, the largest effect first
  */
-public record Sensitivity(Quantity result, List<Effect> effects) {
+public record Sensitivity(Quantity result, List<Effect> effects) implements Displayable {
 
     private static final double PERCENT = 0.01;
 
@@ -42,18 +44,19 @@ public record Sensitivity(Quantity result, List<Effect> effects) {
      * @param given the given
      * @param derivative derivative of the result by the given, exact to rounding, in the unit of the
      *     result over that of the given
-     * @param perPercent derivative times 1 % of the given's size: change of the result for 1 % more
+     * @param perPercent derivative times 1 % of the given's size: change of the result for 1 % more;
+     *     null for a reading in °C, whose zero is a convention
      * @param perDeviation derivative times the standard deviation of the given, or null where it has
      *     no distribution
      * @param step by how much the given is moved for the two values that follow: one standard
-     *     deviation, or 1 % of its size where it has no distribution
+     *     deviation, or 1 % of its size where it has no distribution; 1 K for a reading in °C
      * @param lower the result, worked out again with the given less one step
      * @param higher the result, worked out again with the given one step more
      */
     public record Effect(
             Quantity given,
             Quantity derivative,
-            Quantity perPercent,
+            @Nullable Quantity perPercent,
             @Nullable Quantity perDeviation,
             Quantity step,
             Quantity lower,
@@ -74,10 +77,10 @@ public record Sensitivity(Quantity result, List<Effect> effects) {
      * Works out the effect of 1 % of each given.
      *
      * @param result the result
-     * @param givens at least one node on which it rests; no reading in °C
+     * @param givens at least one node on which it rests
      * @return the study
-     * @throws IllegalArgumentException when there is no given, one is named twice, is a reading or
-     *     the result does not rest on it
+     * @throws IllegalArgumentException when there is no given, one is named twice, or the result
+     *     does not rest on it
      * @throws ArithmeticException when the formula has no value one step away
      */
     public static Sensitivity of(Quantity result, List<Quantity> givens) {
@@ -103,11 +106,11 @@ public record Sensitivity(Quantity result, List<Effect> effects) {
      * %.
      *
      * @param result the result
-     * @param givens at least one node on which it rests; no reading in °C
+     * @param givens at least one node on which it rests
      * @param uncertainty distributions of some of them
      * @return the study
-     * @throws IllegalArgumentException when there is no given, one is named twice, is a reading or
-     *     the result does not rest on it
+     * @throws IllegalArgumentException when there is no given, one is named twice, or the result
+     *     does not rest on it
      * @throws ArithmeticException when the formula has no value one step away
      */
     public static Sensitivity of(Quantity result, List<Quantity> givens, Uncertainty uncertainty) {
@@ -124,17 +127,19 @@ public record Sensitivity(Quantity result, List<Effect> effects) {
         for (int i = 0; i < slopes.length; i++) {
             Quantity given = givens.get(i);
             boolean spreads = uncertainty.has(given);
-            double percent = PERCENT * Math.abs(present[i]);
+            boolean reading = given.unit().isReading();
+            double percent = reading ? 1 : PERCENT * Math.abs(present[i]);
+            Unit ofSteps = Require.ofDifferences(given.unit());
             double step = spreads ? uncertainty.distribution(given).shape().deviation() : percent;
             Unit unit = result.unit();
             Unit ofChange = Require.ofDifferences(unit);
             effects.add(
                     new Effect(
                             given,
-                            slope(slopes[i], ofChange, given.unit()),
-                            Require.quantity(slopes[i] * percent, ofChange),
+                            slope(slopes[i], ofChange, ofSteps),
+                            reading ? null : Require.quantity(slopes[i] * percent, ofChange),
                             spreads ? Require.quantity(slopes[i] * step, ofChange) : null,
-                            Require.quantity(step, given.unit()),
+                            Require.quantity(step, ofSteps),
                             moved(tape, present, i, -step, unit),
                             moved(tape, present, i, step, unit)));
         }
@@ -168,7 +173,6 @@ public record Sensitivity(Quantity result, List<Effect> effects) {
      *     distribution, its standard deviation and the change by it
      */
     public Table table() {
-        String unit = Require.ofDifferences(result.unit()).symbol();
         List<Column> columns = new ArrayList<>();
         columns.add(
                 Column.texts("given", effects.stream().map(e -> Require.name(e.given())).toList()));
@@ -178,9 +182,9 @@ public record Sensitivity(Quantity result, List<Effect> effects) {
                         "derivative",
                         effects.stream().map(e -> Words.of(e.derivative())).toList()));
         columns.add(
-                Column.of(
+                Column.texts(
                         "change per 1 % more",
-                        unit, effects.stream().map(Effect::perPercent).toList()));
+                        effects.stream().map(e -> signed(e.perPercent())).toList()));
         if (effects.stream().anyMatch(e -> e.perDeviation() != null)) {
             columns.add(
                     Column.texts(
@@ -196,7 +200,27 @@ public record Sensitivity(Quantity result, List<Effect> effects) {
         return new Table("Sensitivity of " + Require.name(result), columns);
     }
 
-    private static String signed(@Nullable Quantity change) {
+    private StudyView view() {
+        return StudyView.titled("Sensitivity of " + Require.name(result))
+                .table(table(), effects.stream().map(Effect::given).toList());
+    }
+
+    @Override
+    public Map<String, String> display() {
+        return view().figures(this).bundle();
+    }
+
+    /**
+     * Writes the effects.
+     *
+     * @return a title and one line for each given
+     */
+    @Override
+    public String toString() {
+        return view().text();
+    }
+
+    static String signed(@Nullable Quantity change) {
         return change == null ? "–" : Words.signed(change);
     }
 }

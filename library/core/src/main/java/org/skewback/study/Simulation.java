@@ -1,8 +1,13 @@
 package org.skewback.study;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import org.skewback.display.Displayable;
 import org.skewback.quantity.Quantity;
 import org.skewback.sheet.Check;
+import org.skewback.sheet.Column;
+import org.skewback.sheet.Table;
 
 /**
  * What a Monte Carlo simulation of a check found.
@@ -37,7 +42,8 @@ public record Simulation(
         long failures,
         Histogram histogram,
         List<Progress> convergence,
-        List<Quantity> fixedLimits) {
+        List<Quantity> fixedLimits)
+        implements Displayable {
 
     /** Φ⁻¹(0.95). */
     private static final double ONE_SIDED_95 = 1.6448536269514726;
@@ -124,6 +130,54 @@ public record Simulation(
                 histogram,
                 convergence,
                 fixedLimits);
+    }
+
+    /**
+     * Gives the figures as a table.
+     *
+     * @return what was found, and its value
+     */
+    public Table table() {
+        List<String> what = new ArrayList<>();
+        List<String> values = new ArrayList<>();
+        what.add("samples drawn, and failed");
+        values.add(count(sampling.samples()) + ", " + count(failures));
+        what.add("mean of the demand");
+        values.add(Words.of(mean));
+        what.add("standard deviation of the demand");
+        values.add(Words.of(standardDeviation));
+        what.add("probability of failure");
+        values.add(
+                failures == 0
+                        ? "none failed"
+                        : Words.of(probability) + " ± " + Words.of(standardError));
+        what.add("below that with a confidence of 95 %");
+        values.add(Words.of(upperLimit));
+        if (!index.isEmpty()) {
+            what.add("reliability index of that probability");
+            values.add(Words.of(index.get(0)));
+        }
+        return Table.of(
+                "What the samples gave",
+                Column.texts("result", what),
+                Column.texts("value", values));
+    }
+
+    private static String count(long samples) {
+        return Words.of(Quantity.of((double) samples));
+    }
+
+    @Override
+    public Map<String, String> display() {
+        return StudyView.titled("Simulation: " + check.title())
+                .table(table(), List.of())
+                .saying(
+                        "Seed "
+                                + sampling.seed()
+                                + "; the same on any number of threads. ± is one standard error.")
+                .cautioning()
+                .figures(this)
+                .bundle();
     }
 
     /**

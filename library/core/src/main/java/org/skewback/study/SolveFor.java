@@ -1,12 +1,16 @@
 package org.skewback.study;
 
 import java.util.List;
+import java.util.Map;
+import org.skewback.display.Displayable;
 import org.skewback.numeric.NotConvergedException;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Routines;
 import org.skewback.quantity.Tape;
 import org.skewback.quantity.Unit;
 import org.skewback.sheet.Check;
+import org.skewback.sheet.Column;
+import org.skewback.sheet.Table;
 
 /**
  * Finds the value of one given with which a check just reaches a wanted utilisation.
@@ -43,7 +47,22 @@ public final class SolveFor {
      * @param steps steps that the iteration took
      */
     public record Solution(
-            Check check, Quantity given, Quantity value, Quantity utilisation, int steps) {
+            Check check, Quantity given, Quantity value, Quantity utilisation, int steps)
+            implements Displayable {
+
+        @Override
+        public Map<String, String> display() {
+            return StudyView.titled("Solved for " + Require.name(given) + ": " + check.title())
+                    .table(
+                            Table.of(
+                                    "Value that just reaches the utilisation",
+                                    Column.texts("given", List.of(Require.name(given))),
+                                    Column.texts("as it stands", List.of(Words.of(given))),
+                                    Column.texts("value found", List.of(Words.of(value))),
+                                    Column.texts("utilisation", List.of(Words.of(utilisation)))),
+                            List.of(given))
+                    .bundle();
+        }
 
         /**
          * Writes the value.
@@ -61,7 +80,7 @@ public final class SolveFor {
      *
      * @param check the check; utilisation is as {@link Check#utilisation} has it
      * @param wanted utilisation wanted, more than 0; 1 at the limit
-     * @param given the given to change, on which the check rests; no reading in °C
+     * @param given the given to change, on which the check rests
      * @param low one end of where the value is sought
      * @param high the other end, more than low
      * @return the value, between the ends
@@ -104,6 +123,8 @@ public final class SolveFor {
         String name = Require.name(given);
         Require.sameDimension("least value of " + name, low, "the given,", given);
         Require.sameDimension("greatest value of " + name, high, "the given,", given);
+        Require.sameKind("least value of " + name, low, given);
+        Require.sameKind("greatest value of " + name, high, given);
         if (!(low.si() < high.si())) {
             throw Require.refused(
                     "greatest value of " + name, high, "more than the least value, " + low);

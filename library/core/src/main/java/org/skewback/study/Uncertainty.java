@@ -53,11 +53,12 @@ public final class Uncertainty {
     /**
      * Adds an uncertain given.
      *
-     * @param given a node of the graph, usually a given; no reading in °C
+     * @param given a node of the graph, usually a given
      * @param distribution how its values spread, of the same dimension; its mean need not be the
      *     given's value
      * @return this and the given
-     * @throws IllegalArgumentException when the given is there already or a reading in °C
+     * @throws IllegalArgumentException when the given is there already, or one of the two is of
+     *     readings in °C and the other is not
      * @throws DimensionException when the dimensions differ
      */
     public Uncertainty with(Quantity given, Distribution distribution) {
@@ -66,10 +67,7 @@ public final class Uncertainty {
                 distribution.pattern(),
                 "the given,",
                 given);
-        if (given.unit().isReading()) {
-            throw Require.refused(
-                    "the uncertain given " + Require.name(given), given, "no reading in °C");
-        }
+        Require.sameKind("distribution of " + Require.name(given), distribution.pattern(), given);
         if (find(given) >= 0) {
             throw new IllegalArgumentException(
                     Require.name(given) + " has a distribution already: " + distribution(given));

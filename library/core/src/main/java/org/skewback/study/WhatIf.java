@@ -2,8 +2,10 @@ package org.skewback.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.skewback.display.Displayable;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Tape;
 import org.skewback.sheet.Block;
@@ -24,7 +26,7 @@ import org.skewback.sheet.Verdict;
  *
  * <p>Immutable; each change gives another.
  */
-public final class WhatIf {
+public final class WhatIf implements Displayable {
 
     private final List<Quantity> results;
     private final List<Check> checks;
@@ -121,18 +123,17 @@ public final class WhatIf {
      * Gives a given another value.
      *
      * @param given a node on which a result or a check rests; a named result is then cut off from
-     *     what it was calculated from; no reading in °C
-     * @param value its value in this study, of the same dimension
+     *     what it was calculated from
+     * @param value its value in this study, of the same dimension; in °C where the given is a
+     *     reading in °C
      * @return this with the change, in place of an earlier one of the same given
-     * @throws IllegalArgumentException when nothing rests on the given, or it is a reading in °C
+     * @throws IllegalArgumentException when nothing rests on the given, or one of the two is a reading in
+     *     °C and the other is not
      * @throws org.skewback.quantity.DimensionException when the dimensions differ
      */
     public WhatIf change(Quantity given, Quantity value) {
         Require.sameDimension("value of " + Require.name(given), value, "the given,", given);
-        if (given.unit().isReading()) {
-            throw Require.refused(
-                    "the changed given " + Require.name(given), given, "no reading in °C");
-        }
+        Require.sameKind("value of " + Require.name(given), value, given);
         Margin.requireReached(roots(), List.of(given), "this study");
         List<Change> more = new ArrayList<>();
         for (Change change : changes) {
@@ -238,6 +239,27 @@ public final class WhatIf {
                 Column.texts("before", before),
                 Column.texts("after", after),
                 Column.texts("change", change));
+    }
+
+    private StudyView view() {
+        List<Quantity> named = new ArrayList<>(results);
+        changes.forEach(change -> named.add(change.given()));
+        return StudyView.titled("What if").table(table(), named);
+    }
+
+    @Override
+    public Map<String, String> display() {
+        return view().bundle();
+    }
+
+    /**
+     * Writes results and checks side by side.
+     *
+     * @return a title and one line for each
+     */
+    @Override
+    public String toString() {
+        return view().text();
     }
 
     private static String stands(Verdict verdict, @Nullable Quantity utilisation) {

@@ -75,9 +75,36 @@ class WhatIfTest {
         refused("neither results nor checks", () -> WhatIf.of(List.of(), List.of()));
         Quantity air = PlaneSlide.given("T", 10, "°C");
         Quantity rise = air.minus(q(0, "°C"));
+        WhatIf warmer = WhatIf.of(List.of(rise), List.of()).change(air, q(20, "°C"));
+        assertEquals(20, warmer.results().get(0).after().in("K"), 1e-12);
+        refused("allowed is a reading in °C", () -> warmer.change(air, q(20, "K")));
+    }
+
+    /** A reading is studied by kelvin; 1 % of it would be 1 % of a convention. */
+    @Test
+    void aReadingIsStudiedByKelvin() {
+        Quantity air = PlaneSlide.given("T", 30, "°C");
+        Quantity rise = air.minus(q(10, "°C")).named("ΔT", "K", "");
+        Sensitivity.Effect effect = Sensitivity.of(rise, List.of(air)).effects().get(0);
+        assertNull(effect.perPercent());
+        assertEquals(1, effect.derivative().si());
+        assertEquals(21, effect.higher().in("K"), 1e-12);
+        assertTrue(Sensitivity.of(rise, List.of(air)).toString().contains("–"));
+        Check check = new Check("not too warm", rise, null, q(25, "K"));
+        SolveFor.Solution limit = SolveFor.utilisation(check, 1, air, q(0, "°C"), q(60, "°C"));
+        assertEquals(35, limit.value().in("°C"), 1e-12);
         refused(
-                "no reading in °C",
-                () -> WhatIf.of(List.of(rise), List.of()).change(air, q(20, "°C")));
+                "allowed is a reading in °C",
+                () -> SolveFor.utilisation(check, 1, air, q(0, "K"), q(60, "K")));
+        Uncertainty spread =
+                Uncertainty.none().with(air, Distribution.normal(q(30, "°C"), q(5, "K")));
+        DesignPoint point = Reliability.of(check, spread).designPoint();
+        assertEquals(1, point.index().si(), 1e-9);
+        assertEquals(35, point.values().get(0).in("°C"), 1e-9);
+        refused(
+                "allowed is a reading in °C",
+                () -> Uncertainty.none().with(air, Distribution.normal(q(30, "K"), q(5, "K"))));
+        refused("a reading in °C", () -> Distribution.uniform(q(10, "°C"), q(300, "K")));
     }
 
     /** Linear in cohesion: the derivative is A/(W sin ψ), the effect of a step the same both ways. */

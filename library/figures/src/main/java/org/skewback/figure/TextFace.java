@@ -98,21 +98,27 @@ final class TextFace {
         return stream;
     }
 
-    /** Width of a text in ems, without kerning. */
-    double width(String text) {
+    /** Width of a line of text in ems, without kerning, its subscripts as they are set. */
+    double width(String line) {
+        return Run.of(line).stream().mapToDouble(run -> run.size() * plainWidth(run.text())).sum();
+    }
+
+    private double plainWidth(String text) {
         return text.codePoints().mapToObj(this::glyph).mapToDouble(Glyph::advance).sum();
     }
 
-    /** Outline of a text in ems, from the origin to the right, y downwards. */
-    Path2D outline(String text) {
+    /** Outline of a line of text in ems, from the origin to the right, y downwards. */
+    Path2D outline(String line) {
         Path2D.Double outline = new Path2D.Double();
         double x = 0;
-        for (int c : text.codePoints().toArray()) {
-            Glyph glyph = glyph(c);
-            outline.append(
-                    glyph.outline().getPathIterator(AffineTransform.getTranslateInstance(x, 0)),
-                    false);
-            x += glyph.advance();
+        for (Run run : Run.of(line)) {
+            for (int c : run.text().codePoints().toArray()) {
+                Glyph glyph = glyph(c);
+                AffineTransform place = AffineTransform.getTranslateInstance(x, run.drop());
+                place.scale(run.size(), run.size());
+                outline.append(glyph.outline().getPathIterator(place), false);
+                x += run.size() * glyph.advance();
+            }
         }
         return outline;
     }
