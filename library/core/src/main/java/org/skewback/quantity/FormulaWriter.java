@@ -88,16 +88,18 @@ final class FormulaWriter {
                 String sign = notation.sign(first, term.subtracted());
                 boolean wide = PrintedWidth.of(term.expression()) > most;
                 if (wide && term.expression() instanceof Product product) {
-                    addFactors(parts, sign, product);
+                    addFactors(parts, sign, product, most);
+                } else if (wide && isOpened(term.expression())) {
+                    addBracketed(parts, sign, term.expression(), most);
                 } else {
                     parts.add(new Part(sign + term(term, first), width(term.expression())));
                 }
             }
         } else if (expression instanceof Product product) {
-            addFactors(parts, "", product);
+            addFactors(parts, "", product, most);
         } else if (expression instanceof Negation negation
                 && negation.argument() instanceof Product product) {
-            addFactors(parts, notation.negation(""), product);
+            addFactors(parts, notation.negation(""), product, most);
         } else if (expression instanceof Chosen chosen) {
             parts.addAll(parts(chosen.chosen(), most));
             String condition =
@@ -109,10 +111,57 @@ final class FormulaWriter {
         return parts;
     }
 
-    private void addFactors(List<Part> parts, String before, Product product) {
+    /**
+     * Writes a formula over several lines where it is wide, broken before an operator.
+     *
+     * @param expression the formula
+     * @param most about how many letters a line may have
+     * @return one line or more; joined, they are the formula
+     */
+    List<String> lines(Expression expression, int most) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        int width = 0;
+        for (Part part : parts(expression, most)) {
+            if (width > 0 && width + part.width() > most) {
+                lines.add(line.toString());
+                line.setLength(0);
+                width = 0;
+            }
+            line.append(part.written());
+            width += part.width();
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    private boolean isOpened(Expression expression) {
+        return expression instanceof Sum && !notation.brackets().isEmpty();
+    }
+
+    /** A sum in brackets too wide for a line, where it may break between the brackets. */
+    private void addBracketed(List<Part> parts, String before, Expression sum, int most) {
+        List<Part> inner = parts(sum, most);
+        String opening = before + notation.brackets().get(0);
+        for (int i = 0; i < inner.size(); i++) {
+            boolean last = i == inner.size() - 1;
+            parts.add(
+                    new Part(
+                            (i == 0 ? opening : "")
+                                    + inner.get(i).written()
+                                    + (last ? notation.brackets().get(1) : ""),
+                            inner.get(i).width() + (i == 0 || last ? 1 : 0)));
+        }
+    }
+
+    private void addFactors(List<Part> parts, String before, Product product, int most) {
         String joint = before;
         for (Expression factor : product.factors()) {
-            parts.add(new Part(joint + within(factor, Binding.PRODUCT), width(factor)));
+            if (PrintedWidth.of(factor) > most && isOpened(factor)) {
+                addBracketed(parts, joint, factor, most);
+            } else {
+                parts.add(new Part(joint + within(factor, Binding.PRODUCT), width(factor)));
+            }
             joint = notation.times();
         }
     }

@@ -1,6 +1,5 @@
 package org.skewback.quantity;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.skewback.quantity.Expression.Value;
@@ -92,20 +91,7 @@ public final class LatexWriter {
      * @return one line or more; joined, they are what {@link #write} gives
      */
     static List<String> lines(Expression expression) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        int width = 0;
-        for (FormulaWriter.Part part : WRITER.parts(expression, WIDTH)) {
-            if (width > 0 && width + part.width() > WIDTH) {
-                lines.add(line.toString());
-                line.setLength(0);
-                width = 0;
-            }
-            line.append(part.written());
-            width += part.width();
-        }
-        lines.add(line.toString());
-        return lines;
+        return WRITER.lines(expression, WIDTH);
     }
 
     private static final class Latex implements Notation {

@@ -20,6 +20,20 @@ public final class MathmlWriter {
         return WRITER.write(expression);
     }
 
+    /**
+     * Writes an expression over several lines where it is wide, broken before + − · at the top, and
+     * never inside brackets or a fraction.
+     *
+     * @param expression the formula
+     * @param most about how many letters a line may have
+     * @return one line or more of presentation markup, each well-formed
+     */
+    static List<String> lines(Expression expression, int most) {
+        return PrintedWidth.of(expression) <= most
+                ? List.of(write(expression))
+                : WRITER.lines(expression, most);
+    }
+
     private static final class Mathml implements Notation {
 
         @Override
@@ -40,6 +54,11 @@ public final class MathmlWriter {
         @Override
         public String bracketed(String inner) {
             return row("<mo>(</mo>" + inner + "<mo>)</mo>");
+        }
+
+        @Override
+        public List<String> brackets() {
+            return List.of("<mo>(</mo>", "<mo>)</mo>");
         }
 
         @Override

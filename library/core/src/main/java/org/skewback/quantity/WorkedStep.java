@@ -23,6 +23,15 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
 
     private static final String EQUALS = " = ";
 
+    private static final int FEWEST_LETTERS = 20;
+
+    /** Room for an equals sign and the gaps around it. */
+    private static final int JOINT = 3;
+
+    private static final String SIGN = "<mo>";
+    private static final String INFIX = "<mo form=\"infix\">";
+    private static final String FURTHER_IN = "<mspace width=\"1.5em\"/>";
+
     /**
      * Keeps copies, so that nobody can change it from outside.
      *
@@ -132,13 +141,34 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
     }
 
     /**
-     * Writes the equation as MathML.
+     * Writes the equation as MathML, as wide as it is.
      *
      * @return a complete {@code <math>} element in display style
      */
     public String mathml() {
+        return mathml(Integer.MAX_VALUE);
+    }
+
+    /**
+     * Writes the equation as MathML for a page of some width: browsers do not break formulas.
+     *
+     * @param letters about how many letters a line may have, from 20; a side that is wider is broken
+     *     before + − · outside all brackets and goes on further in
+     * @return a complete {@code <math>} element in display style
+     * @throws IllegalArgumentException when a line may have fewer letters
+     */
+    public String mathml(int letters) {
+        if (letters < FEWEST_LETTERS) {
+            throw new IllegalArgumentException(
+                    "letters of a line are "
+                            + letters
+                            + "; allowed are "
+                            + FEWEST_LETTERS
+                            + " and more");
+        }
+        long width = sides.stream().mapToLong(side -> PrintedWidth.of(side) + JOINT).sum();
         StringBuilder markup = new StringBuilder("<math display=\"block\">");
-        if (isShort()) {
+        if (isShort() && width <= letters) {
             markup.append("<mrow>")
                     .append(
                             sides.stream()
@@ -146,17 +176,33 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
                                     .collect(Collectors.joining("<mo>=</mo>")))
                     .append("</mrow>");
         } else {
+            boolean named = sides.get(0) instanceof Symbol && sides.size() > 1;
+            int room = letters - (named ? PrintedWidth.of(sides.get(0)) : 0) - JOINT;
             markup.append("<mtable displaystyle=\"true\">");
-            for (int i = 1; i < sides.size(); i++) {
-                markup.append("<mtr><mtd class=\"left\">")
-                        .append(i == 1 ? MathmlWriter.write(sides.get(0)) : "")
-                        .append("</mtd><mtd class=\"right\"><mrow><mo>=</mo>")
-                        .append(MathmlWriter.write(sides.get(i)))
-                        .append("</mrow></mtd></mtr>");
+            for (int i = named ? 1 : 0; i < sides.size(); i++) {
+                String before = named && i == 1 ? MathmlWriter.write(sides.get(0)) : "";
+                row(markup, before, i > 0, MathmlWriter.lines(sides.get(i), room));
             }
             markup.append("</mtable>");
         }
         return markup.append("</math>").toString();
+    }
+
+    private static void row(
+            StringBuilder markup, String before, boolean equals, List<String> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            // A sign that leads a line still joins it to the line before.
+            String line =
+                    i > 0 && lines.get(i).startsWith(SIGN)
+                            ? INFIX + lines.get(i).substring(SIGN.length())
+                            : lines.get(i);
+            markup.append("<mtr><mtd class=\"left\">")
+                    .append(i == 0 ? before : "")
+                    .append("</mtd><mtd class=\"right\"><mrow>")
+                    .append(i > 0 ? FURTHER_IN : equals ? "<mo>=</mo>" : "")
+                    .append(line)
+                    .append("</mrow></mtd></mtr>");
+        }
     }
 
     private boolean isShort() {

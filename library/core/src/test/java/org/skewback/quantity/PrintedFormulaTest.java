@@ -1,6 +1,8 @@
 package org.skewback.quantity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
@@ -195,5 +197,43 @@ class PrintedFormulaTest {
 
     private static void assertAgrees(Quantity quantity, double evaluated, String text) {
         assertEquals(1, evaluated / quantity.si(), ROUNDING, text);
+    }
+
+    /** Broken for a page, a formula still evaluates to its value, and no line is wide without need. */
+    @Property
+    void brokenMathmlEvaluatesToTheValue(@ForAll long seed, @ForAll @IntRange(max = 30) int size)
+            throws Exception {
+        Quantity quantity = new RandomGraph(seed).grow(size);
+        List<String> lines = MathmlWriter.lines(Formula.symbolic(quantity), 24);
+        String whole = PrintedMathml.asText(String.join("", lines));
+        for (String line : lines) {
+            PrintedMathml.asText(line); // Each is well-formed by itself.
+        }
+        assertEquals(
+                PrintedMathml.asText(MathmlWriter.write(Formula.symbolic(quantity)))
+                        .replaceAll("\\s", ""),
+                whole.replaceAll("\\s", ""));
+    }
+
+    @Example
+    void aWideSumIsBrokenBeforeItsSigns() throws Exception {
+        Quantity sum = Quantity.given("x_1", 1.5, "kN", "", Source.assumption("an example"));
+        for (int i = 2; i < 12; i++) {
+            sum = sum.minus(Quantity.given("x_" + i, 0.1, "kN", "", Source.assumption("also")));
+        }
+        WorkedStep step = sum.named("R", "kN", "rest").worked();
+        String wide = step.mathml();
+        String narrow = step.mathml(30);
+        assertEquals(3, wide.split("<mtr>", -1).length - 1);
+        assertTrue(narrow.split("<mtr>", -1).length - 1 > 6, narrow);
+        assertTrue(narrow.contains("<mspace width=\"1.5em\"/><mo form=\"infix\">−</mo>"), narrow);
+        assertEquals(
+                PrintedMathml.asText(content(wide)).replaceAll("\\s", ""),
+                PrintedMathml.asText(content(narrow)).replaceAll("\\s", ""));
+        assertThrows(IllegalArgumentException.class, () -> step.mathml(19));
+    }
+
+    private static String content(String math) {
+        return math.replaceAll("</?(math|mtable|mtr|mtd|mspace)[^>]*>", "");
     }
 }

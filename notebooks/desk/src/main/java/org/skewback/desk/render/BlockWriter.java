@@ -195,7 +195,7 @@ final class BlockWriter {
                 + medium.result(quantity)
                 + "</p>"
                 + "<p class=\"worked\">"
-                + medium.equation(quantity.worked().mathml(), true)
+                + medium.equation(quantity.worked().mathml(medium.letters()), true)
                 + "</p>"
                 + staleMark(entry)
                 + medium.origin(quantity)

@@ -6,6 +6,9 @@ import org.skewback.quantity.Quantity;
 /** What a page for the screen and a page for paper do differently. */
 interface Medium {
 
+    /** About how many letters of a formula stand on a line; where the medium breaks itself, all. */
+    int letters();
+
     /**
      * Sets an equation.
      *

@@ -13,6 +13,12 @@ final class PageMedium implements Medium {
         this.whole = whole;
     }
 
+    /** A telephone shows so many letters; a browser breaks no formula. */
+    @Override
+    public int letters() {
+        return 40;
+    }
+
     @Override
     public String equation(String mathml, boolean display) {
         String flat = FlatBrackets.in(mathml);

@@ -46,6 +46,11 @@ final class PrintMedium implements Medium {
     }
 
     @Override
+    public int letters() {
+        return Integer.MAX_VALUE;
+    }
+
+    @Override
     public String equation(String mathml, boolean display) {
         return set.computeIfAbsent(mathml, formula -> picture(formula, display));
     }
