@@ -61,6 +61,9 @@ final class UnitTable {
         plain("′", StrictMath.PI / 10_800, Dimension.NONE);
         plain("″", StrictMath.PI / 648_000, Dimension.NONE);
         plain("gon", StrictMath.PI / 200, Dimension.NONE);
+        plain("mgon", StrictMath.PI / 200_000, Dimension.NONE);
+        // Water taken by a borehole: a litre a minute and metre at a pressure of 1 MPa.
+        plain("Lu", 1e-3 / 60 / 1e6, Dimension.of(3, 0, -1).over(Dimension.of(0, 1, -2)));
         plain("%", 1e-2, Dimension.NONE);
         plain("‰", 1e-3, Dimension.NONE);
         plain("ppm", 1e-6, Dimension.NONE);

@@ -17,6 +17,7 @@ import org.skewback.display.CellAware;
 import org.skewback.display.Displayable;
 import org.skewback.quantity.Formula;
 import org.skewback.quantity.Graph;
+import org.skewback.quantity.Lookalikes;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.QuantityVector;
 import org.skewback.quantity.Source;
@@ -426,6 +427,7 @@ public final class Sheet implements CellAware, Displayable {
     }
 
     private void claim(Quantity quantity) {
+        Lookalikes.refuse(String.valueOf(quantity.symbol()), current.keySet());
         requireFree(quantity);
         current.put(Objects.requireNonNull(quantity.symbol()), quantity);
     }

@@ -88,6 +88,35 @@ class UnitTest {
         built.add(new Built("l/s", Units.LITRE.divide(Units.SECOND)));
         built.add(new Built("%", Units.PERCENT));
         built.add(new Built("1/K", Units.KELVIN.inverse()));
+        built.add(new Built("L/min", Units.LITRE.divide(Units.MINUTE)));
+        built.add(new Built("l/(min·m)", Units.LITRE.divide(Units.MINUTE).divide(Units.METRE)));
+        built.add(new Built("mm/s", MetricPrefix.MILLI(Units.METRE).divide(Units.SECOND)));
+        built.add(new Built("mm/h", MetricPrefix.MILLI(Units.METRE).divide(Units.HOUR)));
+        built.add(new Built("mm/d", MetricPrefix.MILLI(Units.METRE).divide(Units.DAY)));
+        built.add(new Built("rad/s", Units.RADIAN.divide(Units.SECOND)));
+        built.add(new Built("°/m", Units.RADIAN.multiply(Math.PI).divide(180).divide(Units.METRE)));
+        built.add(new Built("mm/m", MetricPrefix.MILLI(Units.METRE).divide(Units.METRE)));
+        built.add(new Built("‰", Units.PERCENT.divide(10)));
+        built.add(new Built("ha", Units.SQUARE_METRE.multiply(10_000)));
+        built.add(new Built("bar", MetricPrefix.HECTO(Units.PASCAL).multiply(1000)));
+        built.add(new Built("mbar", MetricPrefix.HECTO(Units.PASCAL)));
+        built.add(new Built("t/m³", MetricPrefix.MEGA(Units.GRAM).divide(Units.CUBIC_METRE)));
+        built.add(new Built("N/mm³", Units.NEWTON.divide(MetricPrefix.MILLI(Units.METRE).pow(3))));
+        built.add(new Built("mPa·s", MetricPrefix.MILLI(Units.PASCAL).multiply(Units.SECOND)));
+        built.add(new Built("W/(m·K)", Units.WATT.divide(Units.METRE).divide(Units.KELVIN)));
+        built.add(
+                new Built(
+                        "kJ/(kg·K)",
+                        MetricPrefix.KILO(Units.JOULE)
+                                .divide(Units.KILOGRAM)
+                                .divide(Units.KELVIN)));
+        built.add(
+                new Built(
+                        "Lu",
+                        Units.LITRE
+                                .divide(Units.MINUTE)
+                                .divide(Units.METRE)
+                                .divide(MetricPrefix.MEGA(Units.PASCAL))));
         return built.stream();
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import net.jqwik.api.ForAll;
@@ -14,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.skewback.quantity.HtmlWriter;
+import org.skewback.quantity.Origin;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Source;
 
@@ -89,6 +92,71 @@ class BadInputTest {
             })
     void lettersOfTheTradeAndOfOneScriptPass(String symbol) {
         assertEquals(symbol, Quantity.of(1).named(symbol, "", "").symbol());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "A,\u0410,U+0410 CYRILLIC CAPITAL LETTER A",
+        "\u0410,A,U+0041 LATIN CAPITAL LETTER A",
+        "A_s,\u0391_s,U+0391 GREEK CAPITAL LETTER ALPHA",
+        "\u00B5,\u03BC,U+03BC GREEK SMALL LETTER MU",
+        "p_o,p_\u03BF,U+03BF GREEK SMALL LETTER OMICRON"
+    })
+    void aSymbolThatLooksLikeAnotherOfTheSheetIsRefused(String first, String second, String named) {
+        Sheet sheet = Sheet.titled("Alike");
+        Source source = Source.assumption("an example");
+        Quantity kept = sheet.given(first, 1, "m", "one", source);
+        String said = refusal(() -> sheet.given(second, 2, "m", "another", source));
+        assertTrue(said.contains("looks like the symbol \"" + first + "\""), said);
+        assertTrue(said.contains(named), said);
+        String step = refusal(() -> sheet.step(second, kept.times(2), "m", "another"));
+        assertTrue(step.contains("looks like"), step);
+        assertEquals(1, sheet.record().entries().size());
+    }
+
+    /** The trade writes both in one sheet, and the usual fonts tell them apart. */
+    @Test
+    void symbolsThatCanBeToldApartPassTogether() {
+        Sheet sheet = Sheet.titled("Apart");
+        Source source = Source.assumption("an example");
+        for (String symbol :
+                List.of("v", "ν", "a", "α", "k", "κ", "w", "ω", "γ", "y", "l", "I", "O", "ρ")) {
+            sheet.given(symbol, 1, "m", "one", source);
+        }
+        assertEquals(14, sheet.record().entries().size());
+    }
+
+    /** What an author wrote is text wherever it is shown, and itself in the record. */
+    @Test
+    void markupIsTextWhereverAnAuthorMayWrite() {
+        String hostile = "<script>alert(1)</script> & \"x\" $\\input{y}$ [a](javascript:b)";
+        Source source = Source.book(hostile, hostile);
+        Sheet sheet = Sheet.titled(hostile);
+        sheet.purpose(hostile);
+        sheet.section(hostile);
+        sheet.assume(hostile);
+        Quantity given = sheet.given("L", 3, "m", hostile, source);
+        Quantity step = sheet.step("A", given.squared(), "m²", hostile);
+        sheet.table(new Table(hostile, List.of(Column.texts(hostile, List.of(hostile)))));
+        sheet.check(hostile, step).atMost(Quantity.of(20, "m²"));
+        sheet.caution(hostile);
+        sheet.note(hostile);
+        sheet.conclude(hostile);
+        String markdown = sheet.display().getOrDefault("text/markdown", "");
+        assertTrue(markdown.contains("&lt;script&gt;"), markdown);
+        assertFalse(markdown.contains("[a](") || markdown.contains("$\\"), markdown);
+        for (String shown :
+                List.of(
+                        markdown,
+                        Origin.of(step).html(),
+                        step.worked().mathml(),
+                        step.worked().latex(),
+                        HtmlWriter.text(hostile))) {
+            assertFalse(shown.contains("<script"), shown);
+        }
+        String json = RecordWriter.write(sheet.record());
+        assertEquals(sheet.record(), RecordReader.read(json));
+        assertTrue(refusal(() -> Quantity.of(1, hostile)).startsWith("unit "));
     }
 
     @Test
