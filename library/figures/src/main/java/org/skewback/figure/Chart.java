@@ -119,9 +119,9 @@ public final class Chart {
      * Names the horizontal axis.
      *
      * @param quantity what is measured
-     * @param unit its unit as printed; "1" for a bare number
+     * @param unit its unit as printed; empty or "1" for a plain number
      * @return this chart
-     * @throws IllegalArgumentException if either is blank or the font lacks a character of it
+     * @throws IllegalArgumentException if the name is blank or the font lacks a character of either
      */
     public Chart x(String quantity, String unit) {
         xTitle = axisTitle("x", quantity, unit);
@@ -132,9 +132,9 @@ public final class Chart {
      * Names the vertical axis.
      *
      * @param quantity what is measured
-     * @param unit its unit as printed; "1" for a bare number
+     * @param unit its unit as printed; empty or "1" for a plain number
      * @return this chart
-     * @throws IllegalArgumentException if either is blank or the font lacks a character of it
+     * @throws IllegalArgumentException if the name is blank or the font lacks a character of either
      */
     public Chart y(String quantity, String unit) {
         yTitle = axisTitle("y", quantity, unit);
@@ -573,9 +573,10 @@ public final class Chart {
     }
 
     private static String axisTitle(String axis, String quantity, String unit) {
-        Check.printable("unit of " + axis, unit);
         String name = Check.printable("name of " + axis, quantity);
-        return unit.equals("1") ? name : name + " (" + unit + ")";
+        return unit.isEmpty() || unit.equals("1")
+                ? name
+                : name + " (" + Check.printable("unit of " + axis, unit) + ")";
     }
 
     private static Mark straight(double x0, double y0, double x1, double y1, Pen pen) {
