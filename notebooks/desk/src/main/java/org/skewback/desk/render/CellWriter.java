@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.notebook.Cell;
@@ -99,12 +98,9 @@ final class CellWriter {
             return blocks.set(entries(part)) + (closes ? blocks.closing(record) : "");
         }
         String html = text(data, "text/html");
-        if (html != null) {
-            Optional<ForeignHtml.Picture> picture = ForeignHtml.picture(html);
-            if (picture.isPresent()) {
-                ForeignHtml.Picture one = picture.get();
-                return figure(one.mediaType(), one.base64(), one.alternative());
-            }
+        List<ForeignHtml.Piece> pieces = html == null ? List.of() : ForeignHtml.pieces(html);
+        if (pieces.size() == 1 && pieces.get(0) instanceof ForeignHtml.Picture picture) {
+            return figure(picture);
         }
         String png = text(data, "image/png");
         if (png != null && BASE64.matcher(png.replaceAll("\\s", "")).matches()) {
@@ -123,10 +119,14 @@ final class CellWriter {
             return "<div class=\"prose\">" + prose.set(markdown, null) + "</div>\n";
         }
         if (html != null) {
-            return medium.wide(
-                            "<div class=\"foreign\">" + ForeignHtml.harmless(html) + "</div>",
-                            "Output")
-                    + "\n";
+            StringBuilder set = new StringBuilder();
+            for (ForeignHtml.Piece piece : pieces) {
+                set.append(
+                        piece instanceof ForeignHtml.Picture picture
+                                ? figure(picture)
+                                : foreign(((ForeignHtml.Words) piece).html()));
+            }
+            return set.toString();
         }
         String words = text(data, "text/plain");
         return words == null
@@ -137,6 +137,14 @@ final class CellWriter {
     private static String display(String latex) {
         String bare = latex.strip();
         return bare.startsWith("$") ? bare : "$$" + bare + "$$";
+    }
+
+    private String foreign(String html) {
+        return medium.wide("<div class=\"foreign\">" + html + "</div>", "Output") + "\n";
+    }
+
+    private String figure(ForeignHtml.Picture picture) {
+        return figure(picture.mediaType(), picture.base64(), picture.alternative());
     }
 
     private String figure(String mediaType, String base64, String alternative) {

@@ -1,6 +1,7 @@
 package org.skewback.desk.render;
 
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -63,12 +64,13 @@ final class ForeignHtml {
                     .onElements("a")
                     .toFactory();
 
-    /** A figure as the library's notebooks send it: one picture and nothing else. */
+    /** A figure as the library's notebooks send it, perhaps in a paragraph of its own. */
     private static final Pattern FIGURE =
             Pattern.compile(
-                    "\\s*<img\\s+alt=\"([^\"<>]*)\"\\s+"
+                    "\\s*(?:<p>\\s*)?<img\\s+alt=\"([^\"<>]*)\"\\s+"
                             + "src=\"data:(image/(?:svg\\+xml|png));base64,([A-Za-z0-9+/=]+)\""
-                            + "(?:\\s+(?:style|width|height)=\"[^\"<>]*\")*\\s*/?>\\s*");
+                            + "(?:\\s+(?:style|width|height)=\"[^\"<>]*\")*\\s*/?>"
+                            + "(?:\\s*</p>)?\\s*");
 
     private ForeignHtml() {}
 
@@ -79,14 +81,25 @@ final class ForeignHtml {
         return wellFormed ? kept : "<pre>" + Markup.text(html) + "</pre>";
     }
 
-    /** Reads markup that is one picture standing in the page. */
-    static Optional<Picture> picture(String html) {
+    /** Parts markup at the pictures in it, each of which then stands by itself. */
+    static List<Piece> pieces(String html) {
+        List<Piece> pieces = new ArrayList<>();
         Matcher matcher = FIGURE.matcher(html);
-        if (!matcher.matches()) {
-            return Optional.empty();
+        int from = 0;
+        while (matcher.find()) {
+            addWords(html.substring(from, matcher.start()), pieces);
+            pieces.add(
+                    new Picture(unescaped(matcher.group(1)), matcher.group(2), matcher.group(3)));
+            from = matcher.end();
         }
-        return Optional.of(
-                new Picture(unescaped(matcher.group(1)), matcher.group(2), matcher.group(3)));
+        addWords(html.substring(from), pieces);
+        return pieces;
+    }
+
+    private static void addWords(String html, List<Piece> pieces) {
+        if (!html.isBlank()) {
+            pieces.add(new Words(harmless(html)));
+        }
     }
 
     private static String unescaped(@Nullable String attribute) {
@@ -99,6 +112,16 @@ final class ForeignHtml {
                 .replace("&amp;", "&");
     }
 
+    /** What markup is made of. */
+    sealed interface Piece permits Words, Picture {}
+
+    /**
+     * Markup without pictures.
+     *
+     * @param html what is harmless of it, well-formed
+     */
+    record Words(String html) implements Piece {}
+
     /**
      * A picture.
      *
@@ -106,5 +129,5 @@ final class ForeignHtml {
      * @param mediaType its type
      * @param base64 its bytes
      */
-    record Picture(String alternative, String mediaType, String base64) {}
+    record Picture(String alternative, String mediaType, String base64) implements Piece {}
 }

@@ -87,6 +87,15 @@ final class HtmlPackageTest {
     }
 
     @Test
+    void aPictureAmongForeignWordsStandsBetweenThem() throws IOException {
+        String page = Files.readString(folder.resolve("sheets/99-hostile.html"));
+        int before = page.indexOf("<b>before</b>");
+        int picture = page.indexOf("alt=\"between words\"");
+        int after = page.indexOf("<i>after</i>");
+        assertTrue(0 < before && before < picture && picture < after);
+    }
+
+    @Test
     void linksWithinThePackageResolve() throws IOException {
         Set<String> besides = new HashSet<>(List.of("package.pdf"));
         for (String slug : List.of("06-form", "08-forces", "99-hostile")) {

@@ -307,6 +307,15 @@ final class SamplePackage {
                                 "<img alt=\"&quot; onerror=&quot;x\" src=\"data:image/png;base64,"
                                         + PIXEL
                                         + "\">")));
+        cells.add(
+                shown(
+                        "h4",
+                        Map.of(
+                                "text/html",
+                                "<div onclick=\"x()\"><b>before</b><p><img alt=\"between words\""
+                                        + " src=\"data:image/png;base64,"
+                                        + PIXEL
+                                        + "\" style=\"max-width:100%\"></p><i>after</i></div>")));
         cells.add(shown("p1", picture("image/png", "bm90IGEgcGljdHVyZQ==")));
         cells.add(
                 shown(
