@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.skewback.quantity.Expression;
+import org.skewback.quantity.Formula;
 import org.skewback.quantity.LatexWriter;
 import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Quantity;
@@ -32,6 +33,18 @@ final class MarkdownSheet {
             paragraphs.add(escape(Summary.ofSources(closing)));
         }
         return String.join("\n\n", paragraphs);
+    }
+
+    private static String inline(Quantity quantity) {
+        Expression value = Formula.value(quantity);
+        String symbol = quantity.symbol();
+        return "$"
+                + (symbol == null
+                        ? LatexWriter.write(value)
+                        : LatexWriter.write(new Expression.Symbol(symbol))
+                                + " = "
+                                + LatexWriter.write(value))
+                + "$";
     }
 
     private static String block(Entry entry, Numbering numbering) {
@@ -104,7 +117,7 @@ final class MarkdownSheet {
                     + " — "
                     + escape(checked.check().title())
                     + ": "
-                    + escape(Summary.comparison(checked.check()));
+                    + Summary.comparison(checked.check(), MarkdownSheet::inline);
         } else if (block instanceof Block.Caution caution) {
             return "> **Caution.** " + escape(caution.text()).replace("\n", "\n> ");
         } else {

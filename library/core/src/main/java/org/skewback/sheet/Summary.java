@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
 import org.skewback.quantity.Numerals;
@@ -20,16 +21,19 @@ final class Summary {
 
     /** Demand, relation, limits, utilisation and margin in one line. */
     static String comparison(Check check) {
+        return comparison(check, Quantity::toString);
+    }
+
+    /** How a check came out, each quantity written in a way of the caller's. */
+    static String comparison(Check check, Function<Quantity, String> way) {
         Quantity utilisation = check.utilisation();
-        return check.demand()
+        return way.apply(check.demand())
                 + " "
                 + (check.limits().size() > 1 ? "is " : "")
                 + (check.isMet() ? "" : "not ")
                 + check.relation()
                 + " "
-                + check.limits().stream()
-                        .map(Quantity::toString)
-                        .collect(Collectors.joining(" and "))
+                + check.limits().stream().map(way).collect(Collectors.joining(" and "))
                 + (utilisation == null
                         ? ""
                         : ", utilisation " + Numerals.fixed(utilisation.si(), 2))

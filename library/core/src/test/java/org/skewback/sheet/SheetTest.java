@@ -446,6 +446,18 @@ class SheetTest {
     }
 
     @Test
+    void aCheckInANotebookSetsItsSymbolsAsMathematics() {
+        Sheet sheet = Sheet.titled("s");
+        Quantity demand = sheet.given("F", 2, "kN", "n", Source.assumption("a"));
+        Quantity limit = sheet.given("F_Rd", 3, "kN", "n", Source.assumption("a"));
+        sheet.check("it holds", demand).atMost(limit);
+        String markdown = sheet.latest().display().get("text/markdown");
+        assertTrue(
+                markdown.contains("$F = 2\\ \\mathrm{kN}$ ≤ $F_{\\mathrm{Rd}} = 3\\ \\mathrm{kN}$"),
+                markdown);
+    }
+
+    @Test
     void utilisationIsOneAtTheLimitAndAbsentWhereItMeansNothing() {
         Quantity three = Quantity.of(3, "kN");
         Quantity four = Quantity.of(4, "kN");
