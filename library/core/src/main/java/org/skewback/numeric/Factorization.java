@@ -1,6 +1,5 @@
 package org.skewback.numeric;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -19,9 +18,7 @@ public final class Factorization {
     private final SymbolicFactorization symbolic;
     private final SymmetricMatrix matrix;
     private final double[] diagonal;
-    private final double[] lower;
-    private final int[] lowerRows;
-    private final int[] lowerEnds;
+    private final Substitution substitution;
     private final List<SmallPivot> smallPivots;
     private final Inertia inertia;
 
@@ -32,15 +29,13 @@ public final class Factorization {
             Monitor monitor) {
         this.symbolic = symbolic;
         this.matrix = matrix;
-        int order = matrix.order();
-        diagonal = new double[order];
-        int entries = Math.toIntExact(symbolic.factorEntries());
-        lower = new double[entries];
-        lowerRows = new int[entries];
-        lowerEnds = Arrays.copyOf(symbolic.factorStarts(), order);
-        List<SmallPivot> found = new ArrayList<>();
-        inertia = eliminate(limits, monitor, found);
-        smallPivots = List.copyOf(found);
+        Elimination elimination =
+                new Elimination(
+                        symbolic.supernodes(), matrix, limits, symbolic.operations(), monitor);
+        diagonal = elimination.diagonal;
+        substitution = new Substitution(symbolic.supernodes(), elimination.lower);
+        smallPivots = List.copyOf(elimination.smallPivots);
+        inertia = elimination.inertia();
     }
 
     /**
@@ -51,100 +46,6 @@ public final class Factorization {
      */
     public static Factorization of(SymmetricMatrix matrix) {
         return SymbolicFactorization.of(matrix.pattern()).factorize(matrix);
-    }
-
-    private Inertia eliminate(PivotLimits limits, Monitor monitor, List<SmallPivot> found) {
-        int order = diagonal.length;
-        int[] columnStarts = symbolic.columnStarts();
-        int[] columnRows = symbolic.columnRows();
-        int[] columnValues = symbolic.columnValues();
-        int[] parent = symbolic.parent();
-        double[] values = matrix.values();
-        double[] scales = pivotScales(matrix);
-        double[] row = new double[order];
-        int[] pathSorted = new int[order];
-        int[] path = new int[order];
-        int[] seen = new int[order];
-        Arrays.fill(seen, -1);
-        int negative = 0;
-        int zero = 0;
-        for (int k = 0; k < order; k++) {
-            if (k % 1024 == 0) {
-                monitor.at("factorization", (double) k / order);
-            }
-            seen[k] = k;
-            int top = order;
-            double pivot = 0;
-            for (int p = columnStarts[k]; p < columnStarts[k + 1]; p++) {
-                int i = columnRows[p];
-                if (i == k) {
-                    pivot = values[columnValues[p]];
-                    continue;
-                }
-                row[i] = values[columnValues[p]];
-                int steps = 0;
-                for (; seen[i] != k; i = parent[i]) {
-                    path[steps++] = i;
-                    seen[i] = k;
-                }
-                while (steps > 0) {
-                    pathSorted[--top] = path[--steps];
-                }
-            }
-            for (; top < order; top++) {
-                int i = pathSorted[top];
-                double value = row[i];
-                row[i] = 0;
-                int end = lowerEnds[i];
-                for (int p = symbolic.factorStarts()[i]; p < end; p++) {
-                    row[lowerRows[p]] -= lower[p] * value;
-                }
-                double entry = diagonal[i] == 0 ? 0 : value / diagonal[i];
-                pivot -= entry * value;
-                lowerRows[end] = k;
-                lower[end] = entry;
-                lowerEnds[i]++;
-            }
-            int unknown = symbolic.sequence()[k];
-            double scale = scales[unknown];
-            double size = Math.abs(pivot);
-            boolean isZero = size <= limits.zero() * scale || size == 0;
-            if (isZero || size <= limits.small() * scale) {
-                found.add(new SmallPivot(unknown, pivot, scale, isZero));
-            }
-            if (isZero) {
-                zero++;
-                diagonal[k] = 0;
-            } else {
-                negative += pivot < 0 ? 1 : 0;
-                diagonal[k] = pivot;
-            }
-        }
-        return new Inertia(negative, zero, order - zero - negative);
-    }
-
-    /** What each pivot is measured against, see {@link PivotLimits}. */
-    static double[] pivotScales(SymmetricMatrix matrix) {
-        int[] starts = matrix.pattern().starts();
-        int[] rows = matrix.pattern().rows();
-        double[] values = matrix.values();
-        double[] scales = matrix.diagonal();
-        boolean[] empty = new boolean[scales.length];
-        for (int j = 0; j < scales.length; j++) {
-            scales[j] = Math.abs(scales[j]);
-            empty[j] = scales[j] == 0;
-        }
-        for (int j = 0; j < scales.length; j++) {
-            for (int p = starts[j] + 1; p < starts[j + 1]; p++) {
-                int i = rows[p];
-                if (empty[i] && !empty[j]) {
-                    scales[i] = Math.max(scales[i], values[p] * values[p] / scales[j]);
-                } else if (empty[j] && !empty[i]) {
-                    scales[j] = Math.max(scales[j], values[p] * values[p] / scales[i]);
-                }
-            }
-        }
-        return scales;
     }
 
     /**
@@ -222,7 +123,7 @@ public final class Factorization {
         for (int k = 0; k < z.length; k++) {
             z[k] = sequence[k] == pivot.row() ? 1 : 0;
         }
-        backward(z);
+        substitution.backward(z);
         return unpermuted(z);
     }
 
@@ -261,12 +162,47 @@ public final class Factorization {
      */
     public double[][] solve(double[][] loads, Monitor monitor) {
         requireRegular();
+        for (double[] load : loads) {
+            Require.vector("right-hand side", load, order());
+        }
         double[][] solutions = new double[loads.length][];
-        for (int c = 0; c < loads.length; c++) {
-            monitor.at("solution", (double) c / loads.length);
-            solutions[c] = solve(loads[c]);
+        int together = Substitution.TOGETHER;
+        double[] x = new double[Math.multiplyExact(order(), together)];
+        for (int begin = 0; begin < loads.length; begin += together) {
+            monitor.at("solution", (double) begin / loads.length);
+            int count = Math.min(together, loads.length - begin);
+            if (count == 1) {
+                solutions[begin] = solved(loads[begin]);
+            } else {
+                solveTogether(loads, solutions, begin, count, x);
+            }
         }
         return solutions;
+    }
+
+    private void solveTogether(
+            double[][] loads, double[][] solutions, int begin, int count, double[] x) {
+        int[] sequence = symbolic.sequence();
+        int together = Substitution.TOGETHER;
+        for (int c = 0; c < together; c++) {
+            for (int k = 0; k < sequence.length; k++) {
+                x[k * together + c] = c < count ? loads[begin + c][sequence[k]] : 0;
+            }
+        }
+        substitution.forwardTogether(x);
+        for (int k = 0; k < sequence.length; k++) {
+            for (int c = 0; c < together; c++) {
+                x[k * together + c] /= diagonal[k];
+            }
+        }
+        substitution.backwardTogether(x);
+        for (int c = 0; c < count; c++) {
+            double[] solution = new double[sequence.length];
+            for (int k = 0; k < sequence.length; k++) {
+                solution[sequence[k]] = x[k * together + c];
+            }
+            solutions[begin + c] = solution;
+        }
     }
 
     private void requireRegular() {
@@ -282,11 +218,11 @@ public final class Factorization {
         for (int k = 0; k < x.length; k++) {
             x[k] = b[sequence[k]];
         }
-        forward(x);
+        substitution.forward(x);
         for (int k = 0; k < x.length; k++) {
             x[k] /= diagonal[k];
         }
-        backward(x);
+        substitution.backward(x);
         return unpermuted(x);
     }
 
@@ -297,27 +233,6 @@ public final class Factorization {
             result[sequence[k]] = x[k];
         }
         return result;
-    }
-
-    private void forward(double[] x) {
-        int[] starts = symbolic.factorStarts();
-        for (int k = 0; k < x.length; k++) {
-            double value = x[k];
-            for (int p = starts[k]; p < starts[k + 1]; p++) {
-                x[lowerRows[p]] -= lower[p] * value;
-            }
-        }
-    }
-
-    private void backward(double[] x) {
-        int[] starts = symbolic.factorStarts();
-        for (int k = x.length - 1; k >= 0; k--) {
-            double value = x[k];
-            for (int p = starts[k]; p < starts[k + 1]; p++) {
-                value -= lower[p] * x[lowerRows[p]];
-            }
-            x[k] = value;
-        }
     }
 
     /**

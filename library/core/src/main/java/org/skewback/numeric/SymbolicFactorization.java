@@ -1,7 +1,5 @@
 package org.skewback.numeric;
 
-import java.util.Arrays;
-
 /**
  * What the factorization LDLᵀ of a sparse symmetric matrix needs that does not depend on values: the
  * order of elimination, the elimination tree and where the factor has entries (J. W. H. Liu, The
@@ -13,38 +11,23 @@ import java.util.Arrays;
 public final class SymbolicFactorization {
 
     private final SymmetricPattern pattern;
-    private final int[] sequence;
-
-    /** Upper triangle of the permuted matrix by columns, with the places of the values. */
-    private final int[] columnStarts;
-
-    private final int[] columnRows;
-    private final int[] columnValues;
-    private final int[] parent;
-    private final int[] factorStarts;
+    private final Supernodes supernodes;
+    private final long factorEntries;
     private final double operations;
 
-    private SymbolicFactorization(SymmetricPattern pattern, int[] sequence) {
+    private SymbolicFactorization(SymmetricPattern pattern, Supernodes supernodes) {
         this.pattern = pattern;
-        this.sequence = sequence;
-        int order = pattern.order();
-        int[] place = new int[order];
-        for (int k = 0; k < order; k++) {
-            place[sequence[k]] = k;
-        }
-        columnStarts = new int[order + 1];
-        columnRows = new int[pattern.entries()];
-        columnValues = new int[pattern.entries()];
-        permute(place);
-        parent = new int[order];
-        int[] counts = new int[order];
-        treeAndCounts(counts);
-        factorStarts = new int[order + 1];
+        this.supernodes = supernodes;
+        long entries = 0;
         double work = 0;
-        for (int k = 0; k < order; k++) {
-            factorStarts[k + 1] = Math.addExact(factorStarts[k], counts[k]);
-            work += (double) counts[k] * (counts[k] + 3);
+        for (int s = 0; s < supernodes.size(); s++) {
+            int height = supernodes.height(s);
+            for (int q = 1; q <= supernodes.width(s); q++) {
+                entries += height - q;
+                work += (double) (height - q) * (height - q + 3);
+            }
         }
+        factorEntries = entries;
         operations = work;
     }
 
@@ -55,7 +38,9 @@ public final class SymbolicFactorization {
      * @return the analysis
      */
     public static SymbolicFactorization of(SymmetricPattern pattern) {
-        return of(pattern, Ordering.minimumDegree(pattern));
+        CompressedGraph graph = CompressedGraph.of(pattern);
+        int[] wanted = graph.expand(MinimumDegree.order(graph));
+        return new SymbolicFactorization(pattern, new Supernodes(pattern, graph, wanted));
     }
 
     /**
@@ -68,46 +53,8 @@ public final class SymbolicFactorization {
      */
     public static SymbolicFactorization of(SymmetricPattern pattern, Ordering ordering) {
         Require.length("ordering", ordering.order(), pattern.order());
-        return new SymbolicFactorization(pattern, ordering.sequence());
-    }
-
-    private void permute(int[] place) {
-        int order = pattern.order();
-        for (int j = 0; j < order; j++) {
-            for (int p = pattern.starts()[j]; p < pattern.starts()[j + 1]; p++) {
-                columnStarts[Math.max(place[j], place[pattern.rows()[p]]) + 1]++;
-            }
-        }
-        for (int k = 0; k < order; k++) {
-            columnStarts[k + 1] += columnStarts[k];
-        }
-        int[] next = Arrays.copyOf(columnStarts, order);
-        for (int j = 0; j < order; j++) {
-            for (int p = pattern.starts()[j]; p < pattern.starts()[j + 1]; p++) {
-                int a = place[j];
-                int b = place[pattern.rows()[p]];
-                int q = next[Math.max(a, b)]++;
-                columnRows[q] = Math.min(a, b);
-                columnValues[q] = p;
-            }
-        }
-    }
-
-    private void treeAndCounts(int[] counts) {
-        int[] seen = new int[parent.length];
-        for (int k = 0; k < parent.length; k++) {
-            parent[k] = -1;
-            seen[k] = k;
-            for (int p = columnStarts[k]; p < columnStarts[k + 1]; p++) {
-                for (int i = columnRows[p]; seen[i] != k; i = parent[i]) {
-                    if (parent[i] < 0) {
-                        parent[i] = k;
-                    }
-                    counts[i]++;
-                    seen[i] = k;
-                }
-            }
-        }
+        return new SymbolicFactorization(
+                pattern, new Supernodes(pattern, CompressedGraph.of(pattern), ordering.sequence()));
     }
 
     /**
@@ -152,12 +99,13 @@ public final class SymbolicFactorization {
     }
 
     /**
-     * Gives the number of entries of the factor below its diagonal.
+     * Gives the number of entries of the factor below its diagonal, zeros of panels
+     * included.
      *
      * @return entries of L
      */
     public long factorEntries() {
-        return factorStarts[factorStarts.length - 1];
+        return factorEntries;
     }
 
     /**
@@ -169,27 +117,11 @@ public final class SymbolicFactorization {
         return operations;
     }
 
+    Supernodes supernodes() {
+        return supernodes;
+    }
+
     int[] sequence() {
-        return sequence;
-    }
-
-    int[] columnStarts() {
-        return columnStarts;
-    }
-
-    int[] columnRows() {
-        return columnRows;
-    }
-
-    int[] columnValues() {
-        return columnValues;
-    }
-
-    int[] parent() {
-        return parent;
-    }
-
-    int[] factorStarts() {
-        return factorStarts;
+        return supernodes.sequence;
     }
 }
