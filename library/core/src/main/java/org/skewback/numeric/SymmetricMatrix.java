@@ -167,6 +167,42 @@ public final class SymmetricMatrix {
         return position < 0 ? 0 : values[position];
     }
 
+    /** Takes the entries of one triangle, one by one. */
+    @FunctionalInterface
+    public interface EntryVisitor {
+
+        /**
+         * Takes an entry.
+         *
+         * @param row row, not less than the column
+         * @param column column
+         * @param value value, which also stands at the mirror
+         */
+        void visit(int row, int column, double value);
+    }
+
+    /**
+     * Shows the entries of the lower triangle, column by column, rows increasing.
+     *
+     * @param visitor takes them
+     */
+    public void forEach(EntryVisitor visitor) {
+        for (int j = 0; j < order(); j++) {
+            for (int p = pattern.starts()[j]; p < pattern.starts()[j + 1]; p++) {
+                visitor.visit(pattern.rows()[p], j, values[p]);
+            }
+        }
+    }
+
+    /**
+     * Gives the number of entries kept: those of the lower triangle with the diagonal.
+     *
+     * @return entries of one triangle
+     */
+    public int entries() {
+        return pattern.entries();
+    }
+
     /**
      * Gives the diagonal.
      *
