@@ -95,6 +95,21 @@ final class Basis {
         return h;
     }
 
+    /** Takes from w its part along column j, where the product is that of w; gives the coefficient. */
+    double subtractLast(double[] w, int j) {
+        double sum = 0;
+        for (int i = 0; i < order; i++) {
+            sum += columns[j * order + i] * product[i];
+        }
+        subtract(w, j, sum);
+        return sum;
+    }
+
+    /** w −= h qⱼ. */
+    void subtract(double[] w, int j, double h) {
+        Panels.subtract1(w, 0, columns, j * order, order, h);
+    }
+
     /** w −= Q h. */
     void subtract(double[] w, double[] h) {
         for (int j = 0; j < size; j += Panels.BLOCK) {

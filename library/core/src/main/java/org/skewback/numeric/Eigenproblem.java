@@ -1,7 +1,6 @@
 package org.skewback.numeric;
 
 import java.util.Arrays;
-import java.util.function.UnaryOperator;
 
 /**
  * Eigenvalues of large sparse symmetric pencils by shift-invert Lanczos iteration, each answer checked
@@ -20,6 +19,11 @@ public final class Eigenproblem {
     private static final double STEP = 1e-6;
 
     private static final int MOST_LOOKS = 40;
+
+    /** Residual above which the operator is applied to the vectors once more. */
+    private static final double POOR = 1e-8;
+
+    private static final int MOST_PURGES = 3;
 
     /** Frequencies of one structure differ by much; a load factor this far off means nothing. */
     private static final double NO_MASS = 1e-13;
@@ -60,10 +64,8 @@ public final class Eigenproblem {
                             + shifted.inertia().negative()
                             + " negative eigenvalues; allowed are none.");
         }
-        Factorization inverse = shifted;
-        double origin = shift;
-        UnaryOperator<double[]> operator = x -> inverse.solve(mass.times(x));
-        return find(operator, mass, count, monitor, pencil, origin, NO_MASS);
+        SelfAdjoint operator = new SelfAdjoint(shifted, mass);
+        return find(operator, mass, count, monitor, pencil, shift, NO_MASS);
     }
 
     /**
@@ -95,7 +97,7 @@ public final class Eigenproblem {
                             + inverse.inertia().negative()
                             + " negative eigenvalues; allowed are none.");
         }
-        UnaryOperator<double[]> operator = x -> inverse.solve(softening.times(x));
+        SelfAdjoint operator = new SelfAdjoint(inverse, softening);
         return find(operator, stiffness, count, monitor, pencil, 0, NO_BUCKLING);
     }
 
@@ -170,7 +172,7 @@ public final class Eigenproblem {
     }
 
     private static Eigenpairs find(
-            UnaryOperator<double[]> operator,
+            SelfAdjoint operator,
             SymmetricMatrix inner,
             int count,
             Monitor monitor,
@@ -222,9 +224,9 @@ public final class Eigenproblem {
         }
     }
 
-    /** Purifies the vectors by the operator, scales them and measures their residuals. */
+    /** Scales the vectors and measures their residuals. */
     private static Eigenpairs pairs(
-            UnaryOperator<double[]> operator,
+            SelfAdjoint operator,
             SymmetricMatrix inner,
             ThickRestartLanczos lanczos,
             int count,
@@ -232,21 +234,56 @@ public final class Eigenproblem {
             double checkedTo,
             int below) {
         double[] values = new double[count];
-        double[][] vectors = lanczos.vectors(count);
         double[] residuals = new double[count];
+        double[][] vectors = lanczos.vectors(count);
+        if (operator.right() == inner) {
+            // The mass may be semidefinite: unknowns without mass are set right.
+            vectors = operator.apply(vectors);
+        }
+        double[][] images = images(operator, inner, vectors, values, residuals);
+        for (int round = 0; round < MOST_PURGES && Vectors.largest(residuals) > POOR; round++) {
+            vectors = images;
+            images = images(operator, inner, vectors, values, residuals);
+        }
         for (int k = 0; k < count; k++) {
-            double[] x = operator.apply(vectors[k]);
-            Vectors.scale(1 / Math.sqrt(inner.form(x, x)), x);
-            double[] image = operator.apply(x);
-            double theta = inner.form(x, image);
-            values[k] = origin + 1 / theta;
-            Vectors.add(-theta, x, image);
-            residuals[k] = Math.sqrt(Math.max(0, inner.form(image, image))) / Math.abs(theta);
-            turnUp(x);
-            vectors[k] = x;
+            values[k] = origin + 1 / values[k];
+            turnUp(vectors[k]);
         }
         sort(values, vectors, residuals);
         return new Eigenpairs(values, vectors, residuals, checkedTo, below);
+    }
+
+    /** The operator strengthens what a vector holds of those before it: it is taken away again. */
+    private static void orthonormalize(SymmetricMatrix inner, double[][] vectors) {
+        for (int k = 0; k < vectors.length; k++) {
+            double[] x = vectors[k];
+            for (int pass = 0; pass < 2; pass++) {
+                double[] product = inner.times(x);
+                for (int j = 0; j < k; j++) {
+                    Vectors.add(-Vectors.dot(vectors[j], product), vectors[j], x);
+                }
+            }
+            Vectors.scale(1 / Math.sqrt(inner.form(x, x)), x);
+        }
+    }
+
+    /** Makes vectors x orthonormal; gives A x, the quotients xᵀB A x and the residuals. */
+    private static double[][] images(
+            SelfAdjoint operator,
+            SymmetricMatrix inner,
+            double[][] vectors,
+            double[] quotients,
+            double[] residuals) {
+        orthonormalize(inner, vectors);
+        double[][] images = operator.apply(vectors);
+        for (int k = 0; k < vectors.length; k++) {
+            double theta = inner.form(vectors[k], images[k]);
+            double[] rest = images[k].clone();
+            Vectors.add(-theta, vectors[k], rest);
+            quotients[k] = theta;
+            residuals[k] = Math.sqrt(Math.max(0, inner.form(rest, rest))) / Math.abs(theta);
+        }
+        return images;
     }
 
     private static void turnUp(double[] x) {

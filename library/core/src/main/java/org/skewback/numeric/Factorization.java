@@ -166,36 +166,44 @@ public final class Factorization {
             Require.vector("right-hand side", load, order());
         }
         double[][] solutions = new double[loads.length][];
-        int together = Substitution.TOGETHER;
-        double[] x = new double[Math.multiplyExact(order(), together)];
-        for (int begin = 0; begin < loads.length; begin += together) {
+        int most = Substitution.MOST_TOGETHER;
+        double[] x = new double[0];
+        for (int begin = 0; begin < loads.length; begin += most) {
             monitor.at("solution", (double) begin / loads.length);
-            int count = Math.min(together, loads.length - begin);
+            int count = Math.min(most, loads.length - begin);
             if (count == 1) {
                 solutions[begin] = solved(loads[begin]);
-            } else {
-                solveTogether(loads, solutions, begin, count, x);
+                continue;
             }
+            // The inner loops work in eights.
+            int together = (count + 7) / 8 * 8;
+            int size = Math.multiplyExact(order(), together);
+            x = x.length == size ? x : new double[size];
+            solveTogether(loads, solutions, begin, count, x, together);
         }
         return solutions;
     }
 
     private void solveTogether(
-            double[][] loads, double[][] solutions, int begin, int count, double[] x) {
+            double[][] loads,
+            double[][] solutions,
+            int begin,
+            int count,
+            double[] x,
+            int together) {
         int[] sequence = symbolic.sequence();
-        int together = Substitution.TOGETHER;
         for (int c = 0; c < together; c++) {
             for (int k = 0; k < sequence.length; k++) {
                 x[k * together + c] = c < count ? loads[begin + c][sequence[k]] : 0;
             }
         }
-        substitution.forwardTogether(x);
+        substitution.forwardTogether(x, together);
         for (int k = 0; k < sequence.length; k++) {
             for (int c = 0; c < together; c++) {
                 x[k * together + c] /= diagonal[k];
             }
         }
-        substitution.backwardTogether(x);
+        substitution.backwardTogether(x, together);
         for (int c = 0; c < count; c++) {
             double[] solution = new double[sequence.length];
             for (int k = 0; k < sequence.length; k++) {

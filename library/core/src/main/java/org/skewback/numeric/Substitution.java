@@ -5,8 +5,8 @@ import java.util.Arrays;
 /** Forward and backward substitution with the panels of L, for one vector or for several at once. */
 final class Substitution {
 
-    /** Right-hand sides worked at once. */
-    static final int TOGETHER = 32;
+    /** Most right-hand sides worked at once. */
+    static final int MOST_TOGETHER = 32;
 
     private final Supernodes supernodes;
     private final double[][] lower;
@@ -111,10 +111,10 @@ final class Substitution {
         }
     }
 
-    /** Each of {@link #TOGETHER} vectors becomes L⁻¹x; unknown k of vector c is x[k·TOGETHER + c]. */
-    void forwardTogether(double[] x) {
-        double[] own = new double[x.length == 0 ? 0 : widest() * TOGETHER];
-        double[] row = new double[TOGETHER];
+    /** Each of several vectors becomes L⁻¹x; unknown k of vector c is x[k·together + c]. */
+    void forwardTogether(double[] x, int together) {
+        double[] own = new double[widest() * together];
+        double[] row = new double[together];
         double[] factors = new double[widest()];
         for (int s = 0; s < supernodes.size(); s++) {
             double[] panel = lower[s];
@@ -127,21 +127,21 @@ final class Substitution {
                 for (int q = 0; q < known; q++) {
                     factors[q] = panel[q * height + i];
                 }
-                int at = (i < width ? first + i : supernodes.rows[from + i]) * TOGETHER;
-                System.arraycopy(x, at, row, 0, TOGETHER);
-                subtractRows(row, own, factors, known);
-                System.arraycopy(row, 0, x, at, TOGETHER);
+                int at = (i < width ? first + i : supernodes.rows[from + i]) * together;
+                System.arraycopy(x, at, row, 0, together);
+                subtractRows(row, own, factors, known, together);
+                System.arraycopy(row, 0, x, at, together);
                 if (i < width) {
-                    System.arraycopy(row, 0, own, i * TOGETHER, TOGETHER);
+                    System.arraycopy(row, 0, own, i * together, together);
                 }
             }
         }
     }
 
-    /** Each of {@link #TOGETHER} vectors becomes L⁻ᵀx. */
-    void backwardTogether(double[] x) {
-        double[] rest = new double[(highest + widest()) * TOGETHER];
-        double[] row = new double[TOGETHER];
+    /** Each of several vectors becomes L⁻ᵀx. */
+    void backwardTogether(double[] x, int together) {
+        double[] rest = new double[(highest + widest()) * together];
+        double[] row = new double[together];
         double[] factors = new double[highest + widest()];
         for (int s = supernodes.size() - 1; s >= 0; s--) {
             double[] panel = lower[s];
@@ -153,10 +153,10 @@ final class Substitution {
             for (int i = height - 1; i >= width; i--) {
                 System.arraycopy(
                         x,
-                        supernodes.rows[from + i] * TOGETHER,
+                        supernodes.rows[from + i] * together,
                         rest,
-                        (height - 1 - i) * TOGETHER,
-                        TOGETHER);
+                        (height - 1 - i) * together,
+                        together);
             }
             for (int q = width - 1; q >= 0; q--) {
                 int known = height - 1 - q;
@@ -164,23 +164,24 @@ final class Substitution {
                 for (int i = 0; i < known; i++) {
                     factors[i] = panel[last - i];
                 }
-                int at = (first + q) * TOGETHER;
-                System.arraycopy(x, at, row, 0, TOGETHER);
-                subtractRows(row, rest, factors, known);
-                System.arraycopy(row, 0, x, at, TOGETHER);
-                System.arraycopy(row, 0, rest, known * TOGETHER, TOGETHER);
+                int at = (first + q) * together;
+                System.arraycopy(x, at, row, 0, together);
+                subtractRows(row, rest, factors, known, together);
+                System.arraycopy(row, 0, x, at, together);
+                System.arraycopy(row, 0, rest, known * together, together);
             }
         }
     }
 
-    private static void subtractRows(double[] row, double[] rows, double[] factors, int count) {
+    private static void subtractRows(
+            double[] row, double[] rows, double[] factors, int count, int together) {
         int q = 0;
         for (; q + Panels.BLOCK <= count; q += Panels.BLOCK) {
             Panels.subtract(
-                    row, 0, rows, q * TOGETHER, TOGETHER, TOGETHER, factors, q, Panels.BLOCK);
+                    row, 0, rows, q * together, together, together, factors, q, Panels.BLOCK);
         }
         if (q < count) {
-            Panels.subtract(row, 0, rows, q * TOGETHER, TOGETHER, TOGETHER, factors, q, count - q);
+            Panels.subtract(row, 0, rows, q * together, together, together, factors, q, count - q);
         }
     }
 

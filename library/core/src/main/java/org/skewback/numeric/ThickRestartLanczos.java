@@ -2,7 +2,6 @@ package org.skewback.numeric;
 
 import java.util.Arrays;
 import java.util.Random;
-import java.util.function.UnaryOperator;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 
@@ -18,7 +17,7 @@ final class ThickRestartLanczos {
 
     private static final int MOST_RESTARTS = 300;
 
-    private final UnaryOperator<double[]> operator;
+    private final SelfAdjoint operator;
     private final Basis basis;
     private final int wanted;
     private final int most;
@@ -42,7 +41,7 @@ final class ThickRestartLanczos {
     private double[] residuals = new double[0];
 
     ThickRestartLanczos(
-            UnaryOperator<double[]> operator,
+            SelfAdjoint operator,
             SymmetricMatrix inner,
             int wanted,
             double tolerance,
@@ -117,7 +116,7 @@ final class ThickRestartLanczos {
     }
 
     private int iterate(int count) {
-        int checkAt = Math.min(most, Math.max(basis.size + 8, 2 * count));
+        int checkAt = Math.min(most, Math.max(basis.size + 8, count + 16));
         boolean fresh = true;
         while (true) {
             if (exhausted || basis.size == most) {
@@ -131,7 +130,7 @@ final class ThickRestartLanczos {
                 }
                 fresh = true;
             } else if (basis.size >= checkAt) {
-                checkAt += 8;
+                checkAt += 4;
                 int converged = decompose();
                 if (converged >= count) {
                     return converged;
@@ -159,15 +158,11 @@ final class ThickRestartLanczos {
         double[] w = operator.apply(basis.column(j));
         double[] h = new double[basis.size];
         double size = basis.norm(w);
+        // What is to be taken away lies along the last two; the full pass then finds only rounding.
+        h[j] = basis.subtractLast(w, j);
         if (!fresh && j > 0) {
-            // Most of what is to be taken away lies along the last two; the full pass then loses
-            // little.
-            double coupling = nextNorm;
-            h[j - 1] = coupling;
-            int before = (j - 1) * basis.order;
-            for (int i = 0; i < w.length; i++) {
-                w[i] -= coupling * basis.columns[before + i];
-            }
+            h[j - 1] = nextNorm;
+            basis.subtract(w, j - 1, nextNorm);
         }
         nextNorm = basis.orthogonalize(w, h);
         next = w;

@@ -74,6 +74,25 @@ class FactorizationTest {
         assertEquals(new Inertia(negative, 0, order - negative), factorization.inertia());
     }
 
+    @Property(tries = 60)
+    void manyRightHandSidesAreSolvedAsSingleOnesAre(
+            @ForAll long seed,
+            @ForAll @IntRange(min = 1, max = 60) int order,
+            @ForAll @IntRange(max = 70) int count) {
+        SymmetricMatrix a = RandomMatrices.indefinite(seed, order);
+        double[][] loads = new double[count][];
+        for (int c = 0; c < count; c++) {
+            loads[c] = RandomMatrices.vector(seed + c, order);
+        }
+        Factorization factorization = Factorization.of(a);
+        double[][] together = factorization.solve(loads);
+        assertEquals(count, together.length);
+        for (int c = 0; c < count; c++) {
+            double[] single = factorization.solve(loads[c]);
+            assertArrayEquals(single, together[c], 1e-11 * Vectors.largest(single));
+        }
+    }
+
     @Property(tries = 100)
     void refinementLeavesABackwardErrorOfRounding(
             @ForAll long seed, @ForAll @IntRange(min = 1, max = 60) int order) {
