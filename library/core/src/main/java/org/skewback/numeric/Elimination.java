@@ -13,7 +13,10 @@ import java.util.List;
  */
 final class Elimination {
 
-    /** Rows taken at a time, so that eight columns of them stay in the nearest cache. */
+    /** Columns eliminated at a time. */
+    private static final int BLOCK = 8;
+
+    /** Rows taken at a time, so that a block of columns of them stays in the nearest cache. */
     private static final int ROWS = 256;
 
     private static final double REPORT_EVERY = 2e7;
@@ -39,8 +42,12 @@ final class Elimination {
     private final int[] pendingStart;
     private final int[] pending;
     private final int[] local;
-    private final double[] unscaled;
-    private final double[] factors = new double[Panels.BLOCK];
+
+    /** Columns of the block being eliminated, not yet divided by their pivots. */
+    private final double[][] unscaled;
+
+    private final double[] column;
+    private final double[] factors = new double[BLOCK];
 
     Elimination(
             Supernodes supernodes,
@@ -63,7 +70,8 @@ final class Elimination {
         for (int s = 0; s < count; s++) {
             highest = Math.max(highest, supernodes.height(s));
         }
-        unscaled = new double[Math.multiplyExact(highest, Panels.BLOCK)];
+        unscaled = new double[BLOCK][highest];
+        column = new double[highest];
         run(operations, monitor);
     }
 
@@ -157,8 +165,8 @@ final class Elimination {
         int width = supernodes.width(s);
         int height = supernodes.height(s);
         int below = height - width;
-        for (int begin = 0; begin < width; begin += Panels.BLOCK) {
-            int count = Math.min(Panels.BLOCK, width - begin);
+        for (int begin = 0; begin < width; begin += BLOCK) {
+            int count = Math.min(BLOCK, width - begin);
             int end = begin + count;
             for (int j = begin; j < end; j++) {
                 pivot(s, panel, begin, j, height);
@@ -169,34 +177,24 @@ final class Elimination {
                 for (int j = end; j < last; j++) {
                     int at = Math.max(j, top);
                     gather(panel, begin, count, j, height);
-                    Panels.subtract(
-                            panel,
-                            j * height + at,
-                            unscaled,
-                            at,
-                            height,
-                            bottom - at,
-                            factors,
-                            0,
-                            count);
+                    update(panel, j * height + at, at, bottom, count);
                 }
                 for (int j = width; j < bottom; j++) {
                     int k = j - width;
                     int at = Math.max(j, top);
                     gather(panel, begin, count, j, height);
-                    Panels.subtract(
-                            stack,
-                            own + k * below - k * (k + 1) / 2 + at - width,
-                            unscaled,
-                            at,
-                            height,
-                            bottom - at,
-                            factors,
-                            0,
-                            count);
+                    int to = own + k * below - k * (k + 1) / 2 + at - width;
+                    update(stack, to, at, bottom, count);
                 }
             }
         }
+    }
+
+    /** Takes the block from rows at to bottom of a column that starts at an index of its array. */
+    private void update(double[] target, int to, int at, int bottom, int count) {
+        System.arraycopy(target, to, column, at, bottom - at);
+        Panels.subtract(column, unscaled, at, bottom, factors, count);
+        System.arraycopy(column, at, target, to, bottom - at);
     }
 
     /** Row j of the columns just eliminated. */
@@ -208,12 +206,12 @@ final class Elimination {
 
     /** Brings column j up to date within its block, takes its pivot and divides by it. */
     private void pivot(int s, double[] panel, int begin, int j, int height) {
-        int column = j * height;
+        int start = j * height;
         int before = j - begin;
         gather(panel, begin, before, j, height);
-        Panels.subtract(panel, column + j, unscaled, j, height, height - j, factors, 0, before);
+        update(panel, start + j, j, height, before);
         int k = supernodes.first[s] + j;
-        double pivot = panel[column + j];
+        double pivot = panel[start + j];
         int unknown = supernodes.sequence[k];
         double scale = scales[unknown];
         double size = Math.abs(pivot);
@@ -222,17 +220,16 @@ final class Elimination {
         if (isZero || size <= limits.small() * scale) {
             smallPivots.add(new SmallPivot(unknown, pivot, scale, isZero));
         }
-        int copy = before * height;
         if (isZero) {
             zero++;
-            Arrays.fill(panel, column + j, column + height, 0);
-            Arrays.fill(unscaled, copy + j, copy + height, 0);
+            Arrays.fill(panel, start + j, start + height, 0);
+            Arrays.fill(unscaled[before], j, height, 0);
             return;
         }
         negative += pivot < 0 ? 1 : 0;
         diagonal[k] = pivot;
-        System.arraycopy(panel, column + j, unscaled, copy + j, height - j);
-        for (int i = column + j + 1; i < column + height; i++) {
+        System.arraycopy(panel, start + j, unscaled[before], j, height - j);
+        for (int i = start + j + 1; i < start + height; i++) {
             panel[i] /= pivot;
         }
     }
