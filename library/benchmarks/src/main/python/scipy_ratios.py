@@ -94,7 +94,7 @@ def compare(name, folder, rounds):
     )
     inverse = factor(stiffness)
     theirs["solve"], _ = timed(4 * rounds, lambda: inverse.solve(load))
-    theirs["modes"], values = timed(max(2, rounds // 4), lambda: modes(stiffness, mass))
+    theirs["modes"], values = timed(max(4, rounds // 2), lambda: modes(stiffness, mass))
     with open(os.path.join(folder, name + "-times.jsonl")) as lines:
         ours = {entry["work"]: entry for entry in map(json.loads, lines)}
     for work, time_taken in theirs.items():

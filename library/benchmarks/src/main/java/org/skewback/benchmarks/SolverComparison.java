@@ -85,7 +85,7 @@ public final class SolverComparison {
         double[] modes =
                 timed(
                         "modes",
-                        Math.max(2, rounds / 4),
+                        Math.max(4, rounds / 2),
                         () ->
                                 Eigenproblem.vibration(
                                                 stiffness, matrices.mass(), MODES, Monitor.quiet())
