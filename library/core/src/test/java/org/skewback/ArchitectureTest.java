@@ -83,6 +83,41 @@ class ArchitectureTest {
                             "org.jspecify..");
 
     @ArchTest
+    static final ArchRule steelStandsOnTheGroundAlone =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "steel")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "steel",
+                            PACKAGE + "numeric",
+                            PACKAGE + "data",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "org.apache.commons..",
+                            "org.jspecify..");
+
+    @ArchTest
+    static final ArchRule frameTakesItsSectionsFromSteel =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "frame")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "frame",
+                            PACKAGE + "steel",
+                            PACKAGE + "numeric",
+                            PACKAGE + "data",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "org.apache.commons..",
+                            "org.jspecify..");
+
+    @ArchTest
     static final ArchRule subjectsKnowNoSheet =
             noClasses()
                     .that()
