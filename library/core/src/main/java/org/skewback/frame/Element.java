@@ -220,6 +220,27 @@ abstract class Element {
         return new double[] {axes[0].dot(global), axes[1].dot(global), axes[2].dot(global)};
     }
 
+    /** Forces on the end, local axes, from movements of the nodes without any load on the member. */
+    void endForces(double[] nodes, double[] forces, int at) {
+        double[] global = new double[6];
+        for (int i = 0; i < 6; i++) {
+            double sum = 0;
+            double[] row = stiffness[6 + i];
+            for (int j = 0; j < 12; j++) {
+                sum += row[j] * nodes[j];
+            }
+            global[i] = sum;
+        }
+        global[3] -= endArm.y() * global[2] - endArm.z() * global[1];
+        global[4] -= endArm.z() * global[0] - endArm.x() * global[2];
+        global[5] -= endArm.x() * global[1] - endArm.y() * global[0];
+        for (int i = 0; i < 3; i++) {
+            Vector axis = axes[i];
+            forces[at + i] = axis.x() * global[0] + axis.y() * global[1] + axis.z() * global[2];
+            forces[at + 3 + i] = axis.x() * global[3] + axis.y() * global[4] + axis.z() * global[5];
+        }
+    }
+
     private double[][] toGlobal(double[][] local) {
         double[][] half = new double[12][];
         for (int row = 0; row < 12; row++) {

@@ -99,7 +99,7 @@ final class ElementState {
             }
         }
         for (ElementLoad.Gap gap : load.gaps()) {
-            if (gap.at() < x) {
+            if (gap.at() <= x) {
                 double[] e = new double[6];
                 e[gap.component()] = gap.amount();
                 Element.addMovement(x - gap.at(), 1, e, along);

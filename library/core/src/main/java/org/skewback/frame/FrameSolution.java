@@ -1,6 +1,7 @@
 package org.skewback.frame;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** What a structure does under one load case or combination. */
@@ -187,7 +188,7 @@ public final class FrameSolution {
                 left[6 * node + k] -= pull * d[k];
             }
         }
-        system.holds().toOwn(left);
+        system.holds().allToOwn(left);
         double residual = 0;
         double[] worst = new double[2];
         for (int i = 0; i < left.length; i++) {
@@ -276,6 +277,15 @@ public final class FrameSolution {
         double[] twelve = new double[12];
         FrameSystem.gather(element, movements, twelve);
         return element.toLocal(twelve);
+    }
+
+    /** Another solution of the same structure. */
+    FrameSolution with(String otherName, AppliedLoads otherLoads, double[] otherMovements) {
+        return new FrameSolution(otherName, system, otherLoads, otherMovements, present, warnings);
+    }
+
+    boolean sameParts(FrameSolution other) {
+        return Arrays.equals(present, other.present);
     }
 
     FrameSystem system() {

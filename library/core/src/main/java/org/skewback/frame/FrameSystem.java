@@ -183,7 +183,7 @@ final class FrameSystem {
     /** Movements of held motions (others 0), six a node, global axes. */
     double[] heldMovements(AppliedLoads loads) {
         double[] u = loads.ground().clone();
-        holds.toOwn(u);
+        holds.allToOwn(u);
         for (int i = 0; i < u.length; i++) {
             if (!holds.isHeld(i)) {
                 u[i] = 0;
@@ -227,7 +227,7 @@ final class FrameSystem {
                 forces[6 * node + k] += spring.stiffness() * pull * d[k];
             }
         }
-        holds.toOwn(forces);
+        holds.allToOwn(forces);
         double[] right = new double[count];
         double largest = 0;
         for (double force : forces) {
@@ -258,7 +258,7 @@ final class FrameSystem {
     /** All movements, six a node, global axes, from the unknowns and what is held. */
     double[] movements(double[] solution, AppliedLoads loads) {
         double[] u = heldMovements(loads);
-        holds.toOwn(u);
+        holds.allToOwn(u);
         for (int i = 0; i < u.length; i++) {
             if (unknowns[i] >= 0) {
                 u[i] = solution[unknowns[i]];

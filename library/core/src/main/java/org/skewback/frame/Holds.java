@@ -123,18 +123,30 @@ final class Holds {
         return springs;
     }
 
-    private Vector direction(Vector[] basis, int k) {
-        return basis[k];
-    }
-
     /** Turns the components of all nodes from global axes to the nodes' own directions, in place. */
-    void toOwn(double[] u) {
+    void allToOwn(double[] u) {
         for (int half = 0; half < turned.length; half++) {
             Vector[] basis = turned[half];
             if (basis != null) {
                 Vector global = Vector.of(u, 3 * half);
                 for (int k = 0; k < 3; k++) {
-                    u[3 * half + k] = direction(basis, k).dot(global);
+                    u[3 * half + k] = basis[k].dot(global);
+                }
+            }
+        }
+    }
+
+    /** Turns the components of some nodes, six each, to the nodes' own directions, in place. */
+    void toOwn(double[] u, int... nodes) {
+        for (int n = 0; n < nodes.length; n++) {
+            for (int part = 0; part < 2; part++) {
+                Vector[] basis = turned[2 * nodes[n] + part];
+                if (basis != null) {
+                    int at = 6 * n + 3 * part;
+                    Vector global = Vector.of(u, at);
+                    for (int k = 0; k < 3; k++) {
+                        u[at + k] = basis[k].dot(global);
+                    }
                 }
             }
         }

@@ -2,7 +2,6 @@ package org.skewback.frame;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import org.skewback.steel.Fibre;
 import org.skewback.steel.Section;
 
@@ -180,61 +179,15 @@ public final class MemberForces {
         return all;
     }
 
-    /**
-     * Between breaks a force is a polynomial of degree 4 at most, which five values settle; the roots
-     * of its slope are bracketed and halved.
-     */
+    /** Between breaks a force is a polynomial of degree 4 at most, which five values settle. */
     private void addStationary(double from, double to, int k, List<Double> all) {
         double width = to - from;
-        double[] newton = new double[5];
+        double[] values = new double[5];
         for (int i = 0; i < 5; i++) {
-            newton[i] =
-                    i == 0
-                            ? state.forces(from, true)[k]
-                            : state.forces(from + i * width / 4, false)[k];
+            values[i] = state.forces(from + i * width / 4, i == 0)[k];
         }
-        for (int order = 1; order < 5; order++) {
-            for (int i = 4; i >= order; i--) {
-                newton[i] = (newton[i] - newton[i - 1]) / order;
-            }
+        for (double t : Quartic.through(values).stationary()) {
+            all.add(from + t * width);
         }
-        DoubleUnaryOperator slope = t -> slope(newton, 4 * t);
-        int parts = 32;
-        double before = slope.applyAsDouble(0);
-        for (int i = 1; i <= parts; i++) {
-            double after = slope.applyAsDouble((double) i / parts);
-            if (before * after < 0) {
-                all.add(from + width * root(slope, (double) (i - 1) / parts, (double) i / parts));
-            } else if (after == 0 && i < parts) {
-                all.add(from + width * i / parts);
-            }
-            before = after;
-        }
-    }
-
-    /** Slope of Newton's form c₀ + c₁s + c₂s(s − 1) + … at s, by Horner's rule and the product's. */
-    private static double slope(double[] c, double s) {
-        double value = c[4];
-        double slope = 0;
-        for (int i = 3; i >= 0; i--) {
-            slope = slope * (s - i) + value;
-            value = value * (s - i) + c[i];
-        }
-        return slope;
-    }
-
-    private static double root(DoubleUnaryOperator f, double from, double to) {
-        double low = from;
-        double high = to;
-        boolean rising = f.applyAsDouble(low) < 0;
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (f.applyAsDouble(middle) < 0 == rising) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
     }
 }

@@ -1,0 +1,93 @@
+package org.skewback.frame;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.skewback.numeric.NotConvergedException;
+import org.skewback.numeric.SymbolicFactorization;
+
+/**
+ * Statics with bars that carry tension only or compression only: bars of the wrong sign are taken out
+ * and put back until each one that acts has the right sign and each one that does not would have the
+ * wrong one. Load cases must be combined beforehand: their effects do not add up.
+ */
+public final class OneWayAnalysis {
+
+    private final FrameSystem system;
+    private final SymbolicFactorization symbolic;
+
+    private OneWayAnalysis(FrameSystem system) {
+        this.system = system;
+        symbolic = SymbolicFactorization.of(system.stiffnessPattern());
+    }
+
+    /**
+     * Makes a model ready.
+     *
+     * @param model the structure
+     * @return the analysis, ready for load cases
+     * @throws IllegalArgumentException if a member or support cannot be used
+     */
+    public static OneWayAnalysis of(FrameModel model) {
+        return new OneWayAnalysis(new FrameSystem(model));
+    }
+
+    /**
+     * Solves for one load case.
+     *
+     * @param loads all that acts together
+     * @return what the structure does; bars out of action do not carry
+     * @throws MechanismException if the structure cannot stand with the bars that act
+     * @throws NotConvergedException if the choice of bars goes round in a circle
+     * @throws IllegalArgumentException if a load names what is not there or cannot be carried
+     */
+    public FrameSolution solve(LoadCase loads) {
+        boolean[] acting = new boolean[system.elements().size()];
+        Arrays.fill(acting, true);
+        Set<String> tried = new HashSet<>();
+        while (tried.add(Arrays.toString(acting))) {
+            FrameSolution solution = LinearAnalysis.of(system, symbolic, acting).solve(loads);
+            boolean[] next = acting.clone();
+            boolean settled = true;
+            for (int m = 0; m < acting.length; m++) {
+                if (system.elements().get(m).member() instanceof Bar bar
+                        && bar.carries() != Bar.Carries.BOTH) {
+                    next[m] = carries(bar, solution.state(m), acting[m]);
+                    settled &= next[m] == acting[m];
+                }
+            }
+            if (settled) {
+                return solution;
+            }
+            acting = next;
+        }
+        throw new NotConvergedException(
+                "which bars act under "
+                        + loads.name()
+                        + " goes round in a circle after "
+                        + tried.size()
+                        + " choices.");
+    }
+
+    /** The axial force that the bar has, or would have if it acted between these nodes. */
+    private static boolean carries(Bar bar, ElementState state, boolean acts) {
+        double force =
+                (state.forces(0, true)[0] + state.forces(state.element().length(), false)[0]) / 2;
+        double sense = bar.carries() == Bar.Carries.TENSION ? force : -force;
+        return acts ? sense >= 0 : sense > 0;
+    }
+
+    /**
+     * Lists the bars that are out of action.
+     *
+     * @param solution a solution of this analysis
+     * @return their names
+     */
+    public static List<String> idle(FrameSolution solution) {
+        return solution.model().members().stream()
+                .map(Member::name)
+                .filter(name -> !solution.carries(name))
+                .toList();
+    }
+}

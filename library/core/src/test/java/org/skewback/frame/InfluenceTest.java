@@ -1,0 +1,133 @@
+package org.skewback.frame;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.skewback.steel.Fibre;
+
+/** Proves influence by one adjoint solution equal to loads put on one by one, and trains likewise. */
+class InfluenceTest {
+
+    private final FrameModel model = Bridges.arch(8);
+    private final LinearAnalysis analysis = LinearAnalysis.of(model);
+    private final Lane lane = Lane.along("left", model, Bridges.deck(8), new Vector(0, 0.7, 0.5));
+
+    @Test
+    void adjointEqualsDirectForEveryKindOfResponse() {
+        List<Response> responses =
+                List.of(
+                        Response.force("rib0.3", 4.0, ForceComponent.AXIAL),
+                        Response.force("rib0.3", 0, ForceComponent.MOMENT_Y),
+                        Response.force("deck0.4", 6.0, ForceComponent.MOMENT_Y),
+                        Response.force("deck0.4", 6.0, ForceComponent.SHEAR_Z),
+                        Response.force("deck0.2", 15, ForceComponent.TORQUE),
+                        Response.force("column1.4", 2, ForceComponent.SHEAR_Y),
+                        Response.force("brace3", 1, ForceComponent.MOMENT_Z),
+                        Response.displacement("r0.4", new Vector(1, 1, -1)),
+                        Response.rotation("d1.2", Vector.Y),
+                        Response.reaction("r0.0", Vector.X),
+                        Response.reactionMoment("r1.8", Vector.Y),
+                        Response.stress("rib0.4", 1, Bridges.RIB, new Fibre("corner", 0.6, -0.7)));
+        double[] stations = {0, 3.7, 15, 22, 51, 60, 61.2, 100, 120};
+        for (Response response : responses) {
+            InfluenceLine line = InfluenceLine.of(analysis, response, lane);
+            double scale = Math.max(line.largest().value(), -line.smallest().value());
+            for (double station : stations) {
+                double direct =
+                        response.in(
+                                analysis.solve(
+                                        new LoadCase(
+                                                "P", lane.force(station, Vector.Z.times(-1)))));
+                assertEquals(direct, line.value(station), 1e-10 * scale, response + " " + station);
+            }
+        }
+    }
+
+    @Test
+    void areasAndPeaksOfASimpleBeam() {
+        FrameModel beam =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", 4, 0, 0)
+                        .node("C", 10, 0, 0)
+                        .add(BeamColumn.of("ab", "A", "B", Bridges.STEEL, Bridges.DECK))
+                        .add(BeamColumn.of("cb", "C", "B", Bridges.STEEL, Bridges.DECK))
+                        .pin("A")
+                        .hold("C", Motion.ALONG_Z)
+                        .inPlane()
+                        .build();
+        Lane over = Lane.along("L", beam, List.of("ab", "cb"), Vector.ZERO);
+        LinearAnalysis statics = LinearAnalysis.of(beam);
+        InfluenceLine moment =
+                InfluenceLine.of(statics, Response.force("ab", 4, ForceComponent.MOMENT_Y), over);
+        assertEquals(2.4, moment.largest().value(), 1e-12);
+        assertEquals(4, moment.largest().station(), 1e-9);
+        assertEquals(12, moment.positiveArea(), 1e-10);
+        assertEquals(12, moment.area(0, 10), 1e-10);
+        assertEquals(0, moment.negativeArea(), 1e-10);
+        InfluenceLine shear =
+                InfluenceLine.of(statics, Response.force("ab", 3, ForceComponent.SHEAR_Z), over);
+        assertEquals(0.7, shear.largest().value(), 1e-10);
+        assertEquals(-0.3, shear.smallest().value(), 1e-10);
+        assertEquals(0.7 * 7 / 2, shear.positiveArea(), 1e-9);
+        assertEquals(-0.3 * 3 / 2, shear.negativeArea(), 1e-9);
+        // Two axles of 100 N, 2 m apart, on the triangle of the moment: 100 (2.4 + 1.6).
+        Passage passage = Passage.of(moment, LoadTrain.of("T", 100, 0, 2), 0.37);
+        assertEquals(100 * (2.4 + 2.4 * 4 / 6), passage.largest(), 1e-9);
+    }
+
+    @Test
+    void trainEnvelopeEqualsSolutionsOneByOne() {
+        LoadTrain train = LoadTrain.of("T", 250e3, 0, 1.6, 3.2, 9);
+        MovingLoad moving = new MovingLoad(analysis, train, lane, 7.3);
+        Envelope envelope = moving.envelope(3);
+        double[] positions = moving.positions();
+        for (String member : List.of("deck0.3", "rib0.2", "column0.4", "deck1.5")) {
+            for (ForceComponent component : ForceComponent.values()) {
+                for (int i = 0; i < 3; i++) {
+                    double largest = 0;
+                    double x = envelope.stations(member)[i];
+                    for (double at : positions) {
+                        List<Load> loads = new java.util.ArrayList<>();
+                        for (LoadTrain.Axle axle : train.axles()) {
+                            loads.addAll(
+                                    lane.force(
+                                            at - axle.behind(), new Vector(0, 0, -axle.force())));
+                        }
+                        MemberForces forces =
+                                analysis.solve(new LoadCase("T", loads)).member(member);
+                        largest =
+                                Math.max(
+                                        largest,
+                                        (i == 0 ? forces.start() : forces.at(x)).get(component));
+                    }
+                    Envelope.Governing governing = envelope.largest(member, i, component);
+                    assertEquals(largest, governing.value(), 1e-4, member + " " + component);
+                    assertEquals(governing.value(), governing.concurrent().get(component));
+                }
+            }
+        }
+    }
+
+    @Test
+    void surfaceIsLinearBetweenItsLanes() {
+        Lane right = Lane.along("right", model, Bridges.deck(8), new Vector(0, -0.7, 0.5));
+        InfluenceSurface surface =
+                InfluenceSurface.of(
+                        analysis,
+                        Response.force("rib0.3", 4.0, ForceComponent.AXIAL),
+                        List.of(lane, right),
+                        0.7,
+                        -0.7);
+        double a = surface.value(40, -0.7);
+        double b = surface.value(40, 0.7);
+        assertEquals(0.25 * a + 0.75 * b, surface.value(40, 0.35), 1e-12);
+        assertTrue(
+                assertThrows(IllegalArgumentException.class, () -> surface.value(40, 1))
+                        .getMessage()
+                        .contains("distance across is 1.0 m"));
+    }
+}
