@@ -9,6 +9,7 @@ final class AppliedLoads {
     private final double[] nodal;
     private final double[] ground;
     private final @Nullable ElementLoad[] members;
+    private boolean places;
 
     private AppliedLoads(int nodes, int members) {
         nodal = new double[6 * nodes];
@@ -24,6 +25,28 @@ final class AppliedLoads {
     /** Movements of the ground under nodes, six a node, global axes. */
     double[] ground() {
         return ground;
+    }
+
+    /** Lets supports hold their nodes where they took them, see {@link FrameSystem#stage}. */
+    void takePlaces() {
+        places = true;
+    }
+
+    boolean takesPlaces() {
+        return places;
+    }
+
+    /** A load on one member only. */
+    static AppliedLoads onMember(FrameModel model, int member, ElementLoad load) {
+        AppliedLoads applied = new AppliedLoads(model.nodes().size(), model.members().size());
+        applied.addOnMember(member, load);
+        return applied;
+    }
+
+    void addOnMember(int member, ElementLoad load) {
+        if (!load.isNothing()) {
+            loadOf(member).plus(1, load);
+        }
     }
 
     boolean isLoaded(int member) {

@@ -120,4 +120,11 @@ final class BarElement extends Element {
         return new ElementState(
                 this, load, ends(movements[6] - movements[0], load), movements, false);
     }
+
+    @Override
+    double fit(double[] v, ElementLoad load) {
+        double longer = v[6] - v[0];
+        load.addStrain(0, longer / length());
+        return longer;
+    }
 }

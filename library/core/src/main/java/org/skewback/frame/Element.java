@@ -164,6 +164,30 @@ abstract class Element {
     /** Refuses loads that this kind of member cannot carry. */
     abstract void requireCarries(ElementLoad load);
 
+    /**
+     * Adds deformations that make the member free of stress when its ends have moved like this: it is
+     * stretched and twisted evenly, with kinks at its ends, straight between.
+     *
+     * @param v movements of its ends, local axes
+     * @param load added to
+     * @return how much longer it is made
+     */
+    double fit(double[] v, ElementLoad load) {
+        double longer = v[6] - v[0];
+        load.addStrain(0, longer / length);
+        load.addStrain(3, (v[9] - v[3]) / length);
+        double slopeY = (v[7] - v[1]) / length;
+        double slopeZ = (v[8] - v[2]) / length;
+        // Kinks from the start's direction to the chord's, and from there to the end's.
+        double[] kinks = {slopeZ + v[4], slopeY - v[5], -v[10] - slopeZ, v[11] - slopeY};
+        for (int i = 0; i < 4; i++) {
+            if (kinks[i] != 0) {
+                load.add(new ElementLoad.Gap(i < 2 ? 0 : length, 4 + i % 2, kinks[i]));
+            }
+        }
+        return longer;
+    }
+
     /** Movements of the member's ends in local axes from those of its nodes in global axes. */
     double[] toLocal(double[] nodes) {
         double[] local = new double[12];

@@ -243,8 +243,15 @@ final class ElementLoad {
                 .toArray();
     }
 
-    /** Whether there are no forces on the member, only imposed deformations if anything. */
-    boolean isForceFree() {
-        return pieces.isEmpty() && points.isEmpty();
+    double strain(int component) {
+        return strain[component];
+    }
+
+    boolean isNothing() {
+        boolean any = heldTension != 0;
+        for (double e : strain) {
+            any |= e != 0;
+        }
+        return !any && pieces.isEmpty() && points.isEmpty() && cables.isEmpty() && gaps.isEmpty();
     }
 }

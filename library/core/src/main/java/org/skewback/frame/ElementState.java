@@ -40,6 +40,13 @@ final class ElementState {
         return endForces;
     }
 
+    /** The 12 movements of the ends inside their joints, local axes. */
+    double[] ends() {
+        double[] ends = Arrays.copyOf(startMovement, 12);
+        System.arraycopy(endMovement, 0, ends, 6, 6);
+        return ends;
+    }
+
     ElementLoad load() {
         return load;
     }

@@ -235,7 +235,7 @@ public final class FrameSolution {
         for (int k = 0; k < 6; k++) {
             stretch += d[k] * (movements[at + k] - loads.ground()[at + k]);
         }
-        return stretch;
+        return loads.takesPlaces() ? stretch - system.rest(spring) : stretch;
     }
 
     /**
@@ -254,7 +254,9 @@ public final class FrameSolution {
             if (system.elements().get(e) instanceof LinkElement link) {
                 double[] twelve = new double[12];
                 FrameSystem.gather(link, movements, twelve);
-                strain += link.springEnergy(link.toLocal(twelve));
+                double[] local = link.toLocal(twelve);
+                strain += link.springEnergy(local, loads.member(e));
+                work -= link.restWork(local, loads.member(e)) / 2;
             } else {
                 strain += state.strainEnergy() + state.jointEnergy(endMovements(e));
             }
@@ -268,6 +270,21 @@ public final class FrameSolution {
         for (int i = 0; i < movements.length; i++) {
             work += loads.nodal()[i] * movements[i] / 2;
             work += forces[i] * loads.ground()[i] / 2;
+        }
+        // Supports that took their nodes after these had moved hold them there.
+        double[] rigid = forces;
+        for (Support spring : system.holds().springs()) {
+            double pull = -spring.stiffness() * stretch(spring);
+            work += loads.takesPlaces() ? pull * system.rest(spring) / 2 : 0;
+            int at = 6 * model().indexOfNode(spring.node());
+            double[] d = FrameSystem.direction(spring);
+            for (int k = 0; k < 6; k++) {
+                rigid[at + k] -= pull * d[k];
+            }
+        }
+        double[] places = system.places();
+        for (int i = 0; i < places.length && loads.takesPlaces(); i++) {
+            work += rigid[i] * places[i] / 2;
         }
         return new Energy(strain, work);
     }

@@ -3,6 +3,7 @@ package org.skewback.frame;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.skewback.numeric.SymmetricAssembler;
 import org.skewback.numeric.SymmetricMatrix;
 import org.skewback.numeric.SymmetricPattern;
@@ -19,29 +20,149 @@ final class FrameSystem {
     private final FrameModel model;
     private final List<Element> elements;
     private final Holds holds;
+    private final Map<Support, Double> rests;
     private final int[] unknowns;
     private final int count;
+    private final int[] idle;
     private final SymmetricPattern pattern;
 
     FrameSystem(FrameModel model) {
         this.model = model;
+        elements = elements(model);
+        holds = new Holds(model, model.supports());
+        rests = Map.of();
+        unknowns = new int[6 * model.nodes().size()];
+        boolean[] all = new boolean[elements.size()];
+        Arrays.fill(all, true);
+        boolean[] loose = loose(all);
+        int next = 0;
+        for (int i = 0; i < unknowns.length; i++) {
+            unknowns[i] = holds.isHeld(i) || (i % 6 >= 3 && loose[i]) ? -1 : next++;
+        }
+        count = next;
+        idle = new int[0];
+        List<int[]> blocks = new ArrayList<>(elements.size());
+        for (Element element : elements) {
+            blocks.add(unknownsOf(element));
+        }
+        for (Support spring : holds.springs()) {
+            blocks.add(unknownsOf(model.indexOfNode(spring.node())));
+        }
+        pattern = SymmetricPattern.ofElements(count, blocks);
+    }
+
+    private FrameSystem(
+            FrameModel model,
+            List<Element> elements,
+            Holds holds,
+            Map<Support, Double> rests,
+            int[] unknowns,
+            int count,
+            int[] idle,
+            SymmetricPattern pattern) {
+        this.model = model;
+        this.elements = elements;
+        this.holds = holds;
+        this.rests = rests;
+        this.unknowns = unknowns;
+        this.count = count;
+        this.idle = idle;
+        this.pattern = pattern;
+    }
+
+    private static List<Element> elements(FrameModel model) {
         List<Element> all = new ArrayList<>(model.members().size());
         for (Member member : model.members()) {
             all.add(Element.of(model, member));
         }
-        elements = List.copyOf(all);
-        holds = new Holds(model, model.supports());
-        unknowns = new int[6 * model.nodes().size()];
-        count = number();
-        pattern = pattern();
+        return List.copyOf(all);
     }
 
-    private int number() {
-        double[] diagonal = new double[unknowns.length];
+    /**
+     * Numbers every motion, whatever is held, so that all stages of a structure share one pattern.
+     */
+    static FrameSystem ofAllMotions(FrameModel model) {
+        List<Element> elements = elements(model);
+        Holds none = new Holds(model, List.of());
+        int[] unknowns = new int[6 * model.nodes().size()];
+        int next = 0;
+        for (int i = 0; i < unknowns.length; i++) {
+            unknowns[i] = none.isHeld(i) ? -1 : next++;
+        }
+        List<int[]> blocks = new ArrayList<>();
+        for (int n = 0; n < model.nodes().size(); n++) {
+            blocks.add(Arrays.copyOfRange(unknowns, 6 * n, 6 * n + 6));
+        }
         for (Element element : elements) {
-            double[][] k = holds.toOwn(element.stiffness(), element.start(), element.end());
+            int[] twelve = new int[12];
             for (int i = 0; i < 12; i++) {
-                diagonal[motion(element, i)] += k[i][i];
+                twelve[i] = unknowns[motion(element, i)];
+            }
+            blocks.add(twelve);
+        }
+        return new FrameSystem(
+                model,
+                elements,
+                none,
+                Map.of(),
+                unknowns,
+                next,
+                new int[0],
+                SymmetricPattern.ofElements(next, blocks));
+    }
+
+    /**
+     * Gives the structure at one stage, on the numbering of this one. Motions that are held, or that
+     * nothing touches, stay in the matrix with a 1 on the diagonal.
+     *
+     * @param now the members as they are now
+     * @param present which of them are there
+     * @param supports supports with the place at which each took its node
+     */
+    FrameSystem stage(List<Element> now, boolean[] present, Map<Support, Double> supports) {
+        Holds held = new Holds(model, List.copyOf(supports.keySet()));
+        FrameSystem bare =
+                new FrameSystem(
+                        model,
+                        List.copyOf(now),
+                        held,
+                        Map.copyOf(supports),
+                        unknowns,
+                        count,
+                        idle,
+                        pattern);
+        boolean[] loose = bare.loose(present);
+        int[] numbers = unknowns.clone();
+        int[] out = new int[count];
+        int found = 0;
+        for (int i = 0; i < numbers.length; i++) {
+            boolean absent = loose[6 * (i / 6)] && loose[6 * (i / 6) + 1] && loose[6 * (i / 6) + 2];
+            if (numbers[i] >= 0 && (held.isHeld(i) || (loose[i] && (i % 6 >= 3 || absent)))) {
+                out[found++] = numbers[i];
+                numbers[i] = -1;
+            }
+        }
+        return new FrameSystem(
+                model,
+                bare.elements,
+                held,
+                bare.rests,
+                numbers,
+                count,
+                Arrays.copyOf(out, found),
+                pattern);
+    }
+
+    /** Which motions no member and no spring resists. */
+    private boolean[] loose(boolean[] present) {
+        double[] diagonal = new double[6 * model.nodes().size()];
+        for (int e = 0; e < present.length; e++) {
+            if (present[e]) {
+                Element element = elements.get(e);
+                double[][] k = holds.toOwn(element.stiffness(), element.start(), element.end());
+                for (int i = 0; i < 12; i++) {
+                    diagonal[motion(element, i)] += k[i][i];
+                }
             }
         }
         for (Support spring : holds.springs()) {
@@ -50,27 +171,15 @@ final class FrameSystem {
                 diagonal[6 * model.indexOfNode(spring.node()) + i] += k[i][i];
             }
         }
-        int next = 0;
-        for (int i = 0; i < unknowns.length; i++) {
-            boolean loose = i % 6 >= 3 && diagonal[i] == 0;
-            unknowns[i] = holds.isHeld(i) || loose ? -1 : next++;
+        boolean[] loose = new boolean[diagonal.length];
+        for (int i = 0; i < loose.length; i++) {
+            loose[i] = diagonal[i] == 0;
         }
-        return next;
+        return loose;
     }
 
     private static int motion(Element element, int i) {
         return i < 6 ? 6 * element.start() + i : 6 * element.end() + i - 6;
-    }
-
-    private SymmetricPattern pattern() {
-        List<int[]> blocks = new ArrayList<>(elements.size());
-        for (Element element : elements) {
-            blocks.add(unknownsOf(element));
-        }
-        for (Support spring : holds.springs()) {
-            blocks.add(unknownsOf(model.indexOfNode(spring.node())));
-        }
-        return SymmetricPattern.ofElements(count, blocks);
     }
 
     FrameModel model() {
@@ -119,7 +228,7 @@ final class FrameSystem {
 
     /** Stiffness of a spring support against the six motions of its node, in its own directions. */
     private double[][] springMatrix(Support spring) {
-        double[] d = spring.direction().equals(Vector.ZERO) ? new double[6] : direction(spring);
+        double[] d = direction(spring);
         double[][] k = new double[6][6];
         for (int i = 0; i < 6; i++) {
             for (int j = 0; j < 6; j++) {
@@ -164,6 +273,9 @@ final class FrameSystem {
         for (Support spring : holds.springs()) {
             assembler.add(unknownsOf(model.indexOfNode(spring.node())), springMatrix(spring));
         }
+        for (int unknown : idle) {
+            assembler.add(unknown, unknown, 1);
+        }
         return assembler.matrix();
     }
 
@@ -180,9 +292,30 @@ final class FrameSystem {
         return applied;
     }
 
+    /** Movement of its node at which a spring support took it, along its direction. */
+    double rest(Support spring) {
+        Double rest = rests.get(spring);
+        return rest == null ? 0 : rest;
+    }
+
+    /** Movements at which rigid supports took their nodes, six a node, global axes. */
+    double[] places() {
+        double[] places = new double[unknowns.length];
+        if (!rests.isEmpty()) {
+            holds.places(model, rests, places);
+        }
+        return places;
+    }
+
     /** Movements of held motions (others 0), six a node, global axes. */
     double[] heldMovements(AppliedLoads loads) {
         double[] u = loads.ground().clone();
+        if (loads.takesPlaces()) {
+            double[] places = places();
+            for (int i = 0; i < u.length; i++) {
+                u[i] += places[i];
+            }
+        }
         holds.allToOwn(u);
         for (int i = 0; i < u.length; i++) {
             if (!holds.isHeld(i)) {
@@ -219,7 +352,7 @@ final class FrameSystem {
         for (Support spring : holds.springs()) {
             int node = model.indexOfNode(spring.node());
             double[] d = direction(spring);
-            double pull = 0;
+            double pull = loads.takesPlaces() ? rest(spring) : 0;
             for (int k = 0; k < 6; k++) {
                 pull += d[k] * (loads.ground()[6 * node + k] - held[6 * node + k]);
             }
@@ -249,7 +382,7 @@ final class FrameSystem {
                                 + "; allowed is 0, as "
                                 + (holds.isHeld(i)
                                         ? "the model moves in the x–z plane only."
-                                        : "nothing there resists a rotation."));
+                                        : "nothing there resists it."));
             }
         }
         return right;

@@ -2,6 +2,7 @@ package org.skewback.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,6 +19,7 @@ final class Holds {
     private final boolean[] held;
     private final boolean[] supported;
     private final List<Support> springs = new ArrayList<>();
+    private final List<Support> rigid = new ArrayList<>();
 
     Holds(FrameModel model, List<Support> supports) {
         int nodes = model.nodes().size();
@@ -42,6 +44,7 @@ final class Holds {
                 springs.add(support);
                 continue;
             }
+            rigid.add(support);
             List<Vector> directions = wanted.get(2 * node + (support.rotation() ? 1 : 0));
             Vector rest = rest(support.direction(), directions);
             if (rest.length() >= NEW) {
@@ -107,6 +110,42 @@ final class Holds {
             }
         }
         return -1;
+    }
+
+    /**
+     * Adds the movements at which rigid supports took their nodes: of each node the one that lies in
+     * the held directions and has the given component along each support.
+     */
+    void places(FrameModel model, Map<Support, Double> rests, double[] places) {
+        for (Support support : rigid) {
+            double rest = rests.getOrDefault(support, 0.0);
+            int half = 2 * model.indexOfNode(support.node()) + (support.rotation() ? 1 : 0);
+            double there = support.direction().dot(Vector.of(places, 3 * half));
+            // What this support holds and those before it do not.
+            Vector fresh = rest(support.direction(), directionsBefore(model, support, half));
+            double share = fresh.dot(support.direction());
+            if (share > NEW * NEW) {
+                for (int k = 0; k < 3; k++) {
+                    places[3 * half + k] += (rest - there) / share * fresh.get(k);
+                }
+            }
+        }
+    }
+
+    private List<Vector> directionsBefore(FrameModel model, Support support, int half) {
+        List<Vector> directions = new ArrayList<>();
+        for (Support other : rigid) {
+            if (other.equals(support)) {
+                break;
+            }
+            if (2 * model.indexOfNode(other.node()) + (other.rotation() ? 1 : 0) == half) {
+                Vector fresh = rest(other.direction(), directions);
+                if (fresh.length() >= NEW) {
+                    directions.add(fresh.unit());
+                }
+            }
+        }
+        return directions;
     }
 
     /** Whether a motion (six a node, in the node's own directions) is held. */

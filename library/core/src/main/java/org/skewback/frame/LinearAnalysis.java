@@ -172,15 +172,13 @@ public final class LinearAnalysis {
         for (int c = 0; c < right.length; c++) {
             AppliedLoads loads = applied.get(c);
             results.add(
-                    new FrameSolution(
-                            cases.get(c).name(),
-                            system,
-                            loads,
-                            system.movements(solutions[c], loads),
-                            present,
-                            warnings));
+                    solution(cases.get(c).name(), loads, system.movements(solutions[c], loads)));
         }
         return List.copyOf(results);
+    }
+
+    FrameSolution solution(String name, AppliedLoads loads, double[] movements) {
+        return new FrameSolution(name, system, loads, movements, present, warnings);
     }
 
     FrameSystem system() {

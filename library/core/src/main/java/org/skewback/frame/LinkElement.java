@@ -66,24 +66,47 @@ final class LinkElement extends Element {
 
     @Override
     double[] clamped(ElementLoad load) {
-        return new double[12];
+        return ends(new double[12], load);
+    }
+
+    /** The springs' forces; a strain of the load is where a spring is free of force. */
+    private double[] ends(double[] movements, ElementLoad load) {
+        double[] p = new double[6];
+        for (int i = 0; i < 6; i++) {
+            p[i] = springs[i] * (movements[6 + i] - movements[i] - load.strain(i));
+        }
+        return bothEnds(0, p, new double[6]);
+    }
+
+    @Override
+    double fit(double[] v, ElementLoad load) {
+        for (int i = 0; i < 6; i++) {
+            load.addStrain(i, v[6 + i] - v[i]);
+        }
+        return 0;
     }
 
     @Override
     ElementState state(double[] movements, ElementLoad load) {
-        double[] p = new double[6];
-        for (int i = 0; i < 6; i++) {
-            p[i] = springs[i] * (movements[6 + i] - movements[i]);
-        }
-        return new ElementState(this, load, bothEnds(0, p, new double[6]), movements, false);
+        return new ElementState(this, load, ends(movements, load), movements, false);
     }
 
-    /** ½ Σ k d². */
-    double springEnergy(double[] movements) {
+    /** ½ Σ k d² with d from where each spring is free of force. */
+    double springEnergy(double[] movements, ElementLoad load) {
         double sum = 0;
         for (int i = 0; i < 6; i++) {
-            double d = movements[6 + i] - movements[i];
+            double d = movements[6 + i] - movements[i] - load.strain(i);
             sum += springs[i] * d * d / 2;
+        }
+        return sum;
+    }
+
+    /** Forces of the springs times where they are free of force. */
+    double restWork(double[] movements, ElementLoad load) {
+        double sum = 0;
+        for (int i = 0; i < 6; i++) {
+            double rest = load.strain(i);
+            sum += springs[i] * (movements[6 + i] - movements[i] - rest) * rest;
         }
         return sum;
     }

@@ -13,8 +13,19 @@ public final class MechanismException extends IllegalArgumentException {
      * @param motion the motion that nothing resists
      */
     public MechanismException(FreeMotion motion) {
+        this("", motion);
+    }
+
+    /**
+     * Makes the exception.
+     *
+     * @param when when it is so, with a blank at its end; empty for always
+     * @param motion the motion that nothing resists
+     */
+    MechanismException(String when, FreeMotion motion) {
         super(
-                "the structure is a mechanism: "
+                when
+                        + "the structure is a mechanism: "
                         + motion
                         + " without resistance; allowed is a structure whose supports and members"
                         + " hold every node.");
