@@ -170,7 +170,7 @@ public final class Envelope {
             double[][] byCase = new double[states.length][];
             for (int i = 0; i < stations; i++) {
                 double x = strip.stations()[i];
-                for (int side = i == 0 ? 1 : 0; side < (i == stations - 1 ? 1 : 2); side++) {
+                for (int side = 0; side < 2; side++) {
                     for (int c = 0; c < states.length; c++) {
                         byCase[c] = states[c].forces(x, side == 1);
                     }

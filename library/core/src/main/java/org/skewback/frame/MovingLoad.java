@@ -240,7 +240,7 @@ public final class MovingLoad {
         double[] places = strip.stations();
         for (int i = 0; i < places.length; i++) {
             double arm = length - places[i];
-            for (int side = i == 0 ? 1 : 0; side < 2; side++) {
+            for (int side = 0; side < 2; side++) {
                 s[0] = forces[at];
                 s[1] = -forces[at + 1];
                 s[2] = -forces[at + 2];
@@ -248,7 +248,7 @@ public final class MovingLoad {
                 s[4] = arm * forces[at + 2] - forces[at + 4];
                 s[5] = arm * forces[at + 1] + forces[at + 5];
                 if (load != null) {
-                    load.addForcesBeyond(places[i], side == 1 && i < places.length - 1, s);
+                    load.addForcesBeyond(places[i], side == 1, s);
                 } else {
                     side = 1;
                 }

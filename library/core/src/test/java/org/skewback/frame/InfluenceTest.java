@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.skewback.steel.Fibre;
@@ -91,7 +92,7 @@ class InfluenceTest {
                     double largest = 0;
                     double x = envelope.stations(member)[i];
                     for (double at : positions) {
-                        List<Load> loads = new java.util.ArrayList<>();
+                        List<Load> loads = new ArrayList<>();
                         for (LoadTrain.Axle axle : train.axles()) {
                             loads.addAll(
                                     lane.force(
@@ -99,10 +100,8 @@ class InfluenceTest {
                         }
                         MemberForces forces =
                                 analysis.solve(new LoadCase("T", loads)).member(member);
-                        largest =
-                                Math.max(
-                                        largest,
-                                        (i == 0 ? forces.start() : forces.at(x)).get(component));
+                        largest = Math.max(largest, forces.at(x).get(component));
+                        largest = Math.max(largest, forces.after(x).get(component));
                     }
                     Envelope.Governing governing = envelope.largest(member, i, component);
                     assertEquals(largest, governing.value(), 1e-4, member + " " + component);
