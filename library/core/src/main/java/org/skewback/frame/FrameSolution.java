@@ -110,6 +110,50 @@ public final class FrameSolution {
         return present[member];
     }
 
+    /**
+     * Finds where a force is largest in the whole structure.
+     *
+     * @param component the force
+     * @return member, position and all six forces there
+     */
+    public ForcePeak largest(ForceComponent component) {
+        return peak(component, 1);
+    }
+
+    /**
+     * Finds where a force is smallest in the whole structure.
+     *
+     * @param component the force
+     * @return member, position and all six forces there
+     */
+    public ForcePeak smallest(ForceComponent component) {
+        return peak(component, -1);
+    }
+
+    private ForcePeak peak(ForceComponent component, int sense) {
+        ForcePeak best = null;
+        for (int m = 0; m < present.length; m++) {
+            if (!present[m]) {
+                continue;
+            }
+            MemberForces forces = new MemberForces(state(m));
+            MemberForces.Extreme here =
+                    sense > 0 ? forces.largest(component) : forces.smallest(component);
+            if (best == null
+                    || sense * here.forces().get(component)
+                            > sense * best.forces().get(component)) {
+                best =
+                        new ForcePeak(
+                                system.elements().get(m).name(), here.position(), here.forces());
+            }
+        }
+        if (best == null) {
+            throw new IllegalArgumentException(
+                    "no member carries in " + name + "; allowed is at least one.");
+        }
+        return best;
+    }
+
     /** Forces that nodes exert on members less the loads on nodes: reactions, or what is left over. */
     private double[] unbalanced(double[] largest) {
         double[] forces = new double[movements.length];

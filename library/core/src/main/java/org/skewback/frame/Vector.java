@@ -9,6 +9,8 @@ package org.skewback.frame;
  */
 public record Vector(double x, double y, double z) {
 
+    private static final double ROUNDING = 1e-15;
+
     /** No vector at all. */
     public static final Vector ZERO = new Vector(0, 0, 0);
 
@@ -102,6 +104,10 @@ public record Vector(double x, double y, double z) {
      * @throws IllegalArgumentException if the length is zero
      */
     public Vector unit() {
+        if (Math.abs(dot(this) - 1) < ROUNDING) {
+            // Dividing again would move the last digit each time.
+            return this;
+        }
         double length = length();
         if (!(length > 0)) {
             throw new IllegalArgumentException(
