@@ -9,7 +9,10 @@ final class ExitCode {
     /** Issued, but a check failed or is stale. */
     static final int CHECKS_OPEN = 1;
 
-    /** Not done. */
+    /** Audited or compared, and something differs. */
+    static final int DIFFERS = 1;
+
+    /** Not done; when auditing, it cannot be told. */
     static final int NOT_DONE = 2;
 
     /** The command line is not understood. */

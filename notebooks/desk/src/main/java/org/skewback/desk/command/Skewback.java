@@ -27,7 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** The program {@code skewback}. */
 @Command(
         name = "skewback",
-        description = "Issues calculation packages from notebooks.",
+        description = "Issues calculation packages from notebooks, and audits them.",
         versionProvider = Version.class,
         synopsisSubcommandLabel = "<verb>",
         commandListHeading = "%nVerbs:%n",
@@ -79,6 +79,7 @@ public final class Skewback implements Runnable {
             PrintWriter err) {
         CommandLine line = new CommandLine(new Skewback());
         line.addSubcommand(new IssueCommand(renderers, kernels));
+        line.addSubcommand(new AuditCommand());
         line.addSubcommand(new KernelVerb());
         line.setOut(out);
         line.setErr(err);
@@ -100,7 +101,8 @@ public final class Skewback implements Runnable {
     @Override
     public void run() {
         if (spec != null) {
-            throw new ParameterException(spec.commandLine(), "Say what to do: issue or kernel");
+            throw new ParameterException(
+                    spec.commandLine(), "Say what to do: issue, audit or kernel");
         }
     }
 

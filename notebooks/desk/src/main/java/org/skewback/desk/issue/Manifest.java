@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -28,13 +29,16 @@ import org.skewback.desk.Json;
  * its SHA-256 (FIPS 180-4), sorted by path. It tells whether an issue is still as it was issued; it
  * does not tell by whom.
  */
-final class Manifest {
+public final class Manifest {
 
     /** Name of the file in the issued folder. */
-    static final String FILE = "manifest.json";
+    public static final String FILE = "manifest.json";
 
-    private static final String FORMAT = "skewback-manifest";
-    private static final int EDITION = 1;
+    static final String FORMAT = "skewback-manifest";
+    static final int EDITION = 2;
+
+    /** Folders with what the pages are made from; the PDF holds them too. */
+    private static final List<String> CONTENT = List.of("records/", "notebooks/", "checking/");
 
     private Manifest() {}
 
@@ -49,6 +53,62 @@ final class Manifest {
      */
     static String of(Path folder, PackageInfo info, Map<String, String> environment)
             throws IOException {
+        return of(folder, paths(folder), info, environment);
+    }
+
+    /**
+     * Lists the files of a folder from which pages are made: records, notebooks, and what the
+     * checker added.
+     *
+     * @param folder a folder to be issued
+     * @return their paths, sorted
+     * @throws IOException when the folder cannot be looked through
+     */
+    public static List<String> content(Path folder) throws IOException {
+        return paths(folder).stream().filter(Manifest::isContent).toList();
+    }
+
+    /**
+     * Tells whether a file is one from which pages are made.
+     *
+     * @param path its path in the issue
+     * @return whether it is a record, a notebook, or something that the checker added
+     */
+    public static boolean isContent(String path) {
+        return CONTENT.stream().anyMatch(path::startsWith);
+    }
+
+    /**
+     * Writes down some files of a folder.
+     *
+     * @param folder the folder
+     * @param paths paths of the files in it, sorted
+     * @param info what the package says of itself
+     * @param environment versions of what it ran on
+     * @return the manifest's text
+     * @throws IOException when a file cannot be read
+     */
+    public static String of(
+            Path folder, List<String> paths, PackageInfo info, Map<String, String> environment)
+            throws IOException {
+        List<IssuedManifest.File> files = new ArrayList<>();
+        for (String path : paths) {
+            Path file = folder.resolve(path);
+            files.add(new IssuedManifest.File(path, Files.size(file), sha256(file)));
+        }
+        return text(files, info, environment);
+    }
+
+    /**
+     * Writes down files.
+     *
+     * @param files the files, sorted by path
+     * @param info what the package says of itself
+     * @param environment versions of what it ran on
+     * @return the manifest's text
+     */
+    public static String text(
+            List<IssuedManifest.File> files, PackageInfo info, Map<String, String> environment) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("format", FORMAT);
         root.put("edition", EDITION);
@@ -61,15 +121,17 @@ final class Manifest {
         of.put("date", info.date().toString());
         of.put("preparedBy", info.preparedBy());
         of.put("checkedBy", info.checkedBy());
+        of.put("summary", info.summary());
+        info.cautions().forEach(of.putArray("cautions")::add);
+        info.order().forEach(of.putArray("order")::add);
         ObjectNode software = root.putObject("software");
         environment.forEach(software::put);
-        ArrayNode files = root.putArray("files");
-        for (String path : paths(folder)) {
-            Path file = folder.resolve(path);
-            ObjectNode entry = files.addObject();
-            entry.put("path", path);
-            entry.put("size", Files.size(file));
-            entry.put("sha256", sha256(file));
+        ArrayNode listed = root.putArray("files");
+        for (IssuedManifest.File file : files) {
+            ObjectNode entry = listed.addObject();
+            entry.put("path", file.path());
+            entry.put("size", file.size());
+            entry.put("sha256", file.sha256());
         }
         return Json.page(root);
     }
@@ -112,9 +174,22 @@ final class Manifest {
     }
 
     private static String sha256(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return sha256(in);
+        }
+    }
+
+    /**
+     * Gives the digest of a stream.
+     *
+     * @param stream read to its end
+     * @return SHA-256 in hexadecimal
+     * @throws IOException when it cannot be read
+     */
+    public static String sha256(InputStream stream) throws IOException {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+            try (InputStream in = new DigestInputStream(stream, digest)) {
                 in.transferTo(OutputStream.nullOutputStream());
             }
             return HexFormat.of().formatHex(digest.digest());

@@ -213,6 +213,11 @@ public final class PackageReader {
         return order;
     }
 
+    /** Tells whether a text may be the name of an issued file or folder. */
+    static boolean isName(String text) {
+        return NAME.matcher(text).matches();
+    }
+
     /**
      * Gives the name of a notebook's issued files.
      *

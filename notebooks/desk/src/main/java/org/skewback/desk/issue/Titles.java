@@ -7,7 +7,7 @@ import org.skewback.desk.notebook.Cell;
 import org.skewback.desk.notebook.Notebook;
 
 /** Finds what a notebook is called. */
-final class Titles {
+public final class Titles {
 
     /**
      * An ATX heading (CommonMark 0.31.2, section 4.2), without the closing run of hashes.
@@ -29,7 +29,7 @@ final class Titles {
      * @param otherwise title where it has no heading
      * @return the text of its first heading, without marks of emphasis
      */
-    static String of(Notebook notebook, String otherwise) {
+    public static String of(Notebook notebook, String otherwise) {
         for (Cell cell : notebook.cells()) {
             if (cell.kind() == Cell.Kind.MARKDOWN) {
                 Optional<String> heading = heading(cell.source());

@@ -6,7 +6,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.issue.PackageInfo;
 import org.skewback.desk.issue.RunPackage;
@@ -34,13 +36,27 @@ public final class HtmlPackage implements PackageRenderer {
 
     @Override
     public void render(RunPackage run, Path folder) throws IOException {
+        Files.createDirectories(folder.resolve("sheets"));
+        for (Map.Entry<String, String> page : pages(run).entrySet()) {
+            Files.writeString(folder.resolve(page.getKey()), page.getValue());
+        }
+    }
+
+    /**
+     * Gives the pages of a package.
+     *
+     * @param run the package as run
+     * @return the text of each page by its path in the issued folder
+     */
+    public Map<String, String> pages(RunPackage run) {
         ReadPackage whole = ReadPackage.of(run);
-        Files.writeString(folder.resolve("index.html"), index(whole));
-        Path sheets = Files.createDirectories(folder.resolve("sheets"));
+        Map<String, String> pages = new LinkedHashMap<>();
+        pages.put("index.html", index(whole));
         List<ReadDocument> documents = whole.documents();
         for (int i = 0; i < documents.size(); i++) {
-            Files.writeString(sheets.resolve(documents.get(i).slug() + ".html"), sheet(whole, i));
+            pages.put("sheets/" + documents.get(i).slug() + ".html", sheet(whole, i));
         }
+        return pages;
     }
 
     private String index(ReadPackage whole) {

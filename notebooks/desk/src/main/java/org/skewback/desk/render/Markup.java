@@ -4,19 +4,29 @@ import org.skewback.quantity.Expression;
 import org.skewback.quantity.HtmlWriter;
 
 /** Turns what others wrote into text of a page: nothing in it is markup any more. */
-final class Markup {
+public final class Markup {
 
     private static final char REPLACEMENT = '\uFFFD';
 
     private Markup() {}
 
-    /** Escapes text to stand between tags; what XML cannot hold becomes U+FFFD. */
-    static String text(String written) {
+    /**
+     * Escapes text to stand between tags.
+     *
+     * @param written any text
+     * @return the text without any markup; what XML cannot hold becomes U+FFFD
+     */
+    public static String text(String written) {
         return HtmlWriter.text(written);
     }
 
-    /** Puts U+FFFD in place of what XML cannot hold and leaves all else as it is. */
-    static String allowed(String written) {
+    /**
+     * Puts U+FFFD in place of what XML cannot hold and leaves all else as it is.
+     *
+     * @param written any markup
+     * @return the markup
+     */
+    public static String allowed(String written) {
         StringBuilder allowed = new StringBuilder(written.length());
         written.codePoints()
                 .forEach(c -> allowed.appendCodePoint(HtmlWriter.isAllowed(c) ? c : REPLACEMENT));
@@ -28,8 +38,13 @@ final class Markup {
         return text(written).replace("\n", "&#10;").replace("\t", "&#9;");
     }
 
-    /** Makes an identifier of an element: letters, digits and hyphens only. */
-    static String identifier(String written) {
+    /**
+     * Makes an identifier of an element.
+     *
+     * @param written any text
+     * @return letters, digits and hyphens only
+     */
+    public static String identifier(String written) {
         return written.replaceAll("[^A-Za-z0-9-]", "-");
     }
 

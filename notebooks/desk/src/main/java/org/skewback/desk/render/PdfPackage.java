@@ -23,7 +23,9 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TimeZone;
+import java.util.TreeMap;
 import java.util.logging.Level;
 import java.util.zip.CRC32;
 import javax.xml.transform.TransformerException;
@@ -38,6 +40,7 @@ import org.apache.xmpbox.schema.XMPBasicSchema;
 import org.apache.xmpbox.xml.DomXmpParser;
 import org.apache.xmpbox.xml.XmpParsingException;
 import org.apache.xmpbox.xml.XmpSerializer;
+import org.skewback.desk.issue.Manifest;
 import org.skewback.desk.issue.PackageInfo;
 import org.skewback.desk.issue.RunPackage;
 import org.w3c.dom.Document;
@@ -47,9 +50,9 @@ import org.w3c.dom.NodeList;
 /**
  * Writes a package as one PDF for paper, {@code package.pdf}.
  *
- * <p>The file is tagged, follows PDF/A-2a and PDF/UA-1, holds its fonts, and is the same to the last
- * byte whenever the same package is written: its dates are the package's own. Nothing outside the
- * package is read while it is made.
+ * <p>The file is tagged, follows PDF/A-3a and PDF/UA-1, holds its fonts and the records and notebooks
+ * from which it was made, and is the same to the last byte whenever the same package is written: its
+ * dates are the package's own. Nothing outside the package is read while it is made.
  */
 public final class PdfPackage implements PackageRenderer {
 
@@ -65,21 +68,67 @@ public final class PdfPackage implements PackageRenderer {
 
     @Override
     public void render(RunPackage run, Path folder) throws IOException {
-        ReadPackage whole = ReadPackage.of(run);
-        String page = new PrintedBook(whole).page();
-        Document document = Xml.parse(page);
-        if (document == null) {
-            throw new IllegalStateException("the printed page is not well-formed");
+        Map<String, byte[]> files = new TreeMap<>();
+        List<String> content = Manifest.content(folder);
+        for (String path : content) {
+            files.put(path, Files.readAllBytes(folder.resolve(path)));
         }
+        String manifest = Manifest.of(folder, content, run.info(), run.environment());
+        files.put(Manifest.FILE, manifest.getBytes(StandardCharsets.UTF_8));
+        Files.write(folder.resolve("package.pdf"), bytes(run, files));
+    }
+
+    /**
+     * Makes the PDF.
+     *
+     * @param run the package as run
+     * @param files what to put into it, by path: records, notebooks and their manifest
+     * @return its bytes
+     * @throws IOException when it cannot be made
+     */
+    public byte[] bytes(RunPackage run, Map<String, byte[]> files) throws IOException {
+        String page = text(run);
+        Document document = page(page);
         nameLinks(document);
-        byte[] bytes;
         try {
-            bytes = pdf(document, run.info(), page);
+            return pdf(document, run.info(), page, files);
         } catch (RuntimeException e) {
             // The engine has no exception of its own for what it cannot lay out.
             throw new IOException("the PDF cannot be made: " + e, e);
         }
-        Files.write(folder.resolve("package.pdf"), bytes);
+    }
+
+    /**
+     * Gives the page from which the PDF is made, before it is broken into sheets of paper.
+     *
+     * @param run the package as run
+     * @return a tree of XHTML
+     */
+    public static Document page(RunPackage run) {
+        return page(text(run));
+    }
+
+    /**
+     * Gives the identifier of a block's element in {@link #page}.
+     *
+     * @param slug name of the document's files
+     * @param block identifier of the block
+     * @return the identifier
+     */
+    public static String identifier(String slug, String block) {
+        return PrintMedium.anchor(slug, block);
+    }
+
+    private static String text(RunPackage run) {
+        return new PrintedBook(ReadPackage.of(run)).page();
+    }
+
+    private static Document page(String text) {
+        Document document = Xml.parse(text);
+        if (document == null) {
+            throw new IllegalStateException("the printed page is not well-formed");
+        }
+        return document;
     }
 
     /** ISO 14289-1, 7.18.5: a link says in words where it leads. */
@@ -93,13 +142,15 @@ public final class PdfPackage implements PackageRenderer {
         }
     }
 
-    private static byte[] pdf(Document document, PackageInfo info, String page) throws IOException {
+    private static byte[] pdf(
+            Document document, PackageInfo info, String page, Map<String, byte[]> files)
+            throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         List<String> trouble = new ArrayList<>();
         builder.withDiagnosticConsumer(told -> note(told, trouble));
         builder.withW3cDocument(document, null);
         builder.usePdfUaAccessibility(true);
-        builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_A);
+        builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_3_A);
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
         builder.withProducer("Skewback");
         builder.useReplacementText("\uFFFD");
@@ -130,6 +181,7 @@ public final class PdfPackage implements PackageRenderer {
             try (PDDocument pdf = renderer.getPdfDocument()) {
                 fixIdentity(pdf, info, page);
                 fixColours(pdf);
+                EmbeddedFiles.put(pdf, files, date(info));
                 ByteArrayOutputStream out = new ByteArrayOutputStream();
                 pdf.save(out);
                 return out.toByteArray();
@@ -162,8 +214,7 @@ public final class PdfPackage implements PackageRenderer {
     /** The engine stamps the clock and a random number; the package's own date and text stand in. */
     private static void fixIdentity(PDDocument pdf, PackageInfo info, String page)
             throws IOException {
-        Calendar date = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
-        date.setTimeInMillis(info.date().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
+        Calendar date = date(info);
         PDDocumentInformation about = pdf.getDocumentInformation();
         about.setCreationDate(date);
         about.setModificationDate(date);
@@ -185,6 +236,12 @@ public final class PdfPackage implements PackageRenderer {
         } catch (XmpParsingException | TransformerException e) {
             throw new IOException("the description in the PDF cannot be rewritten", e);
         }
+    }
+
+    private static Calendar date(PackageInfo info) {
+        Calendar date = new GregorianCalendar(TimeZone.getTimeZone("UTC"), Locale.ROOT);
+        date.setTimeInMillis(info.date().atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
+        return date;
     }
 
     static String normal(String text) {

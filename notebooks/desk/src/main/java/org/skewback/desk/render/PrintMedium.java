@@ -206,6 +206,11 @@ final class PrintMedium implements Medium {
 
     @Override
     public String identifier(String slug, String block) {
+        return anchor(slug, block);
+    }
+
+    /** The identifier of a block's element. */
+    static String anchor(String slug, String block) {
         return "block-" + Markup.identifier(slug) + "-" + Markup.identifier(block);
     }
 

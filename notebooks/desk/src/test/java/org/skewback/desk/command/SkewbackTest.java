@@ -111,7 +111,7 @@ class SkewbackTest {
 
     @ParameterizedTest
     @CsvSource({
-        "'',Say what to do: issue or kernel,skewback",
+        "'','Say what to do: issue, audit or kernel',skewback",
         "kernel,Say which: kernel install or kernel remove,skewback kernel",
         "isue,\"isue\" is not understood here; did you mean issue,skewback",
         "issue p q,\"q\" is not understood here,skewback issue",

@@ -53,7 +53,7 @@ final class PdfPackageTest {
 
     /** The rules are veraPDF's, of ISO 19005-2 (level A) and ISO 14289-1. */
     @ParameterizedTest
-    @ValueSource(strings = {"2a", "ua1"})
+    @ValueSource(strings = {"3a", "ua1"})
     void bothPackagesFollowTheStandard(String flavour) throws VeraPDFException, IOException {
         assertEquals(List.of(), broken(calm, flavour));
         assertEquals(List.of(), broken(hostile, flavour));

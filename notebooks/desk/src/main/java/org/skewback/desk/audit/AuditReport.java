@@ -1,0 +1,79 @@
+package org.skewback.desk.audit;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What came of an audit.
+ *
+ * @param what the folder or file that was audited
+ * @param program version of the program that audited it
+ * @param identity what the issue says of itself, or null where that could not be read
+ * @param counts how much was looked at and is as recorded
+ * @param findings all that is to be said, in the order of the parts
+ */
+public record AuditReport(
+        String what,
+        String program,
+        @Nullable Identity identity,
+        Map<Tally, Long> counts,
+        List<Finding> findings) {
+
+    /** Keeps copies. */
+    public AuditReport {
+        counts = counts.isEmpty() ? Map.of() : new EnumMap<>(counts);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Gives the verdict over all.
+     *
+     * @return the gravest of the findings
+     */
+    public Verdict verdict() {
+        return findings.stream().map(Finding::verdict).reduce(Verdict.REPRODUCED, Verdict::and);
+    }
+
+    /**
+     * Gives the count of something.
+     *
+     * @param tally what is counted
+     * @return how many
+     */
+    public long count(Tally tally) {
+        return counts.getOrDefault(tally, 0L);
+    }
+
+    /** Gathers a report. */
+    static final class Gathering implements Findings {
+
+        private final Map<Tally, Long> counts = new EnumMap<>(Tally.class);
+        private final List<Finding> findings = new ArrayList<>();
+        private @Nullable Identity identity;
+
+        @Override
+        public synchronized void add(Finding finding) {
+            findings.add(finding);
+        }
+
+        @Override
+        public synchronized void count(Tally tally, long number) {
+            counts.merge(tally, number, Long::sum);
+        }
+
+        @Override
+        public synchronized void identify(Identity said) {
+            identity = said;
+        }
+
+        /** Gives the report, its findings by part. */
+        synchronized AuditReport report(String what, String program) {
+            List<Finding> ordered = new ArrayList<>(findings);
+            ordered.sort((a, b) -> a.subject().compareTo(b.subject()));
+            return new AuditReport(what, program, identity, counts, ordered);
+        }
+    }
+}

@@ -1,0 +1,273 @@
+package org.skewback.desk.audit;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.skewback.desk.Json;
+import org.skewback.desk.Problem;
+import org.skewback.desk.issue.IssuedManifest;
+import org.skewback.desk.issue.Manifest;
+import org.skewback.desk.notebook.NotebookReader;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Reevaluation;
+import org.skewback.quantity.Reevaluation.Outcome;
+import org.skewback.quantity.Source;
+import org.skewback.sheet.Block;
+import org.skewback.sheet.Entry;
+import org.skewback.sheet.RecordReevaluation;
+import org.skewback.sheet.RecordReevaluation.Contradiction;
+import org.skewback.sheet.SheetRecord;
+
+/**
+ * Works every number of every record out again; runs no code of a notebook.
+ *
+ * <p>Routines are those of the library that came with this program. A number whose routine is of
+ * another edition cannot be told; what rests on it is worked out from the recorded value.
+ */
+final class NumberAudit {
+
+    /** Most bytes that a record or a notebook may have. */
+    static final int LONGEST = 256 << 20;
+
+    private static final int MOST_TOLD = 200;
+    private static final int HEX_SHOWN = 12;
+
+    private final Holding holding;
+    private final Findings findings;
+    private final Map<String, Kept> byNumber = new HashMap<>();
+
+    NumberAudit(Holding holding, Findings findings) {
+        this.holding = holding;
+        this.findings = findings;
+    }
+
+    /** A record that has been read, and the digest of its text. */
+    private record Kept(SheetRecord record, String digest) {}
+
+    void audit(IssuedManifest manifest) {
+        List<String> read = new ArrayList<>();
+        for (String slug : manifest.slugs()) {
+            if (audit(slug)) {
+                read.add(slug);
+            }
+        }
+        if (read.isEmpty()) {
+            findings.cannotTell(
+                    Subject.NUMBERS, "records", "none is there, so there is nothing to work out");
+        }
+        byNumber.values().forEach(this::auditTaken);
+    }
+
+    private boolean audit(String slug) {
+        String path = "records/" + slug + ".json";
+        try {
+            @Nullable String closing = closing(slug);
+            if (!holding.paths().contains(path)) {
+                if (closing != null) {
+                    findings.differs(
+                            Subject.NUMBERS, path, "is missing, and its notebook kept a sheet");
+                }
+                return false;
+            }
+            byte[] bytes = holding.read(path, LONGEST);
+            String json = new String(bytes, StandardCharsets.UTF_8);
+            if (closing == null) {
+                findings.differs(
+                        Subject.NUMBERS, path, "is a record of which its notebook knows nothing");
+            } else if (!Json.read(closing).equals(Json.read(json))) {
+                findings.differs(
+                        Subject.NUMBERS,
+                        path,
+                        "is not the record with which its notebook, as run, closes");
+            }
+            audit(path, json, Manifest.sha256(new ByteArrayInputStream(bytes)));
+            return true;
+        } catch (IOException | Problem e) {
+            findings.differs(Subject.NUMBERS, path, String.valueOf(e.getMessage()));
+            return false;
+        }
+    }
+
+    /** The record with which a notebook as run closes, or null where it keeps no sheet. */
+    private @Nullable String closing(String slug) throws IOException, Problem {
+        String path = "notebooks/" + slug + ".ipynb";
+        if (!holding.paths().contains(path)) {
+            return null;
+        }
+        org.skewback.desk.issue.SheetRecord record =
+                org.skewback.desk.issue.SheetRecord.of(
+                        NotebookReader.parse(path, holding.read(path, LONGEST)),
+                        List.of());
+        return record == null ? null : record.text();
+    }
+
+    private void audit(String path, String json, String digest) {
+        RecordIndex index;
+        RecordReevaluation again;
+        try {
+            index = RecordIndex.of(json);
+            again = RecordReevaluation.of(json);
+        } catch (IllegalArgumentException e) {
+            findings.differs(
+                    Subject.NUMBERS, path, "is no record that can be read: " + e.getMessage());
+            return;
+        }
+        byNumber.putIfAbsent(index.record().number(), new Kept(index.record(), digest));
+        Reevaluation nodes = again.nodes();
+        findings.count(Tally.TAKEN, nodes.count(Outcome.TAKEN));
+        findings.count(Tally.WORKED_OUT, nodes.count(Outcome.REPRODUCED));
+        int told = 0;
+        int untold = 0;
+        for (Reevaluation.Finding finding : nodes.findings()) {
+            boolean sound =
+                    finding.outcome() == Outcome.TAKEN || finding.outcome() == Outcome.REPRODUCED;
+            if (sound || !(index.isNamed(finding.node()) || isFirst(finding, nodes, index))) {
+                continue;
+            }
+            if (told == MOST_TOLD) {
+                untold++;
+                continue;
+            }
+            told++;
+            findings.add(told(finding, nodes, index));
+        }
+        for (Contradiction contradiction : again.contradictions()) {
+            if (told == MOST_TOLD) {
+                untold++;
+                continue;
+            }
+            told++;
+            findings.differs(
+                    Subject.NUMBERS,
+                    index.sheet(),
+                    index.place(contradiction.place())
+                            + ": recorded "
+                            + quoted(contradiction.recorded())
+                            + ", follows "
+                            + quoted(contradiction.follows()));
+        }
+        if (untold > 0) {
+            findings.differs(Subject.NUMBERS, index.sheet(), untold + " more places differ");
+        }
+    }
+
+    private static String quoted(String text) {
+        return text.isEmpty() ? "nothing" : "\"" + text + "\"";
+    }
+
+    /** Tells whether a number is the first of its line, so that it explains those after it. */
+    private static boolean isFirst(
+            Reevaluation.Finding finding, Reevaluation nodes, RecordIndex index) {
+        return index.operands(finding.node()).stream()
+                .map(operand -> nodes.findings().get(operand).outcome())
+                .allMatch(outcome -> outcome == Outcome.TAKEN || outcome == Outcome.REPRODUCED);
+    }
+
+    private static Finding told(
+            Reevaluation.Finding finding, Reevaluation nodes, RecordIndex index) {
+        boolean differs = finding.outcome() == Outcome.DIFFERS;
+        List<String> shown = index.shown(finding.node(), finding.recorded(), finding.recomputed());
+        String why =
+                finding.reason().equals("another value")
+                        ? isFirst(finding, nodes, index)
+                                ? "does not follow from what it was worked out from"
+                                : "rests on a number that comes out otherwise"
+                        : finding.reason();
+        return new Finding(
+                differs ? Verdict.DIFFERS : Verdict.CANNOT_TELL,
+                Subject.NUMBERS,
+                index.sheet(),
+                why,
+                new Change(
+                        index.sheet(),
+                        index.name(finding.node()),
+                        shown.get(0),
+                        differs ? shown.get(1) : "",
+                        differs ? finding.relativeChange() : Double.NaN,
+                        index.givens(finding.node())));
+    }
+
+    /** Holds what a sheet took from another against the other's record. */
+    private void auditTaken(Kept kept) {
+        String sheet = (kept.record().number() + " " + kept.record().title()).strip();
+        for (Entry entry : kept.record().entries()) {
+            if (entry.block() instanceof Block.Given given) {
+                Source source = given.quantity().source();
+                if (source != null && source.kind() == Source.Kind.SHEET) {
+                    auditTaken(sheet, given.quantity(), source);
+                }
+            }
+        }
+    }
+
+    private void auditTaken(String sheet, Quantity taken, Source source) {
+        String symbol = String.valueOf(taken.symbol());
+        @Nullable Kept there = byNumber.get(source.reference());
+        if (there == null) {
+            findings.cannotTell(
+                    Subject.NUMBERS,
+                    sheet,
+                    symbol
+                            + " was taken from sheet "
+                            + source.reference()
+                            + ", which is not in this issue");
+            return;
+        }
+        @Nullable Quantity original = quantity(there.record(), symbol);
+        if (original == null || !original.dimension().equals(taken.dimension())) {
+            findings.differs(
+                    Subject.NUMBERS,
+                    sheet,
+                    symbol + " was taken from sheet " + source.reference() + ", which has none");
+            return;
+        }
+        String unit = original.unit().symbol();
+        double si = Quantity.of(original.in(unit), unit).si();
+        if (si != taken.si()) {
+            findings.add(
+                    new Finding(
+                            Verdict.DIFFERS,
+                            Subject.NUMBERS,
+                            sheet,
+                            "was taken from sheet " + source.reference() + ", which has another",
+                            new Change(
+                                    sheet,
+                                    "given, " + symbol,
+                                    taken.toString(),
+                                    original.toString(),
+                                    (si - taken.si()) / Math.abs(taken.si()),
+                                    List.of())));
+        }
+        String cited = source.place().replaceFirst("^.*, record ", "");
+        if (!cited.equals(there.digest().substring(0, HEX_SHOWN))) {
+            findings.differs(
+                    Subject.NUMBERS,
+                    sheet,
+                    symbol
+                            + " was taken from record "
+                            + cited
+                            + " of sheet "
+                            + source.reference()
+                            + "; here is record "
+                            + there.digest().substring(0, HEX_SHOWN));
+        }
+    }
+
+    private static @Nullable Quantity quantity(SheetRecord record, String symbol) {
+        for (Entry entry : record.entries()) {
+            @Nullable Quantity quantity =
+                    entry.block() instanceof Block.Given given
+                            ? given.quantity()
+                            : entry.block() instanceof Block.Step step ? step.quantity() : null;
+            if (quantity != null && symbol.equals(quantity.symbol())) {
+                return quantity;
+            }
+        }
+        return null;
+    }
+}

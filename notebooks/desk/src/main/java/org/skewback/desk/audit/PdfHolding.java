@@ -1,0 +1,133 @@
+package org.skewback.desk.audit;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
+import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
+import org.apache.pdfbox.pdmodel.common.PDNameTreeNode;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.jspecify.annotations.Nullable;
+import org.skewback.desk.Problem;
+import org.skewback.desk.issue.IssuedManifest;
+
+/** The files embedded in a PDF (ISO 32000-1, 7.11.4), read into memory up to a bound. */
+final class PdfHolding implements Holding {
+
+    private static final int MOST_FILES = 10_000;
+    private static final int MOST_BYTES = 256 << 20;
+    private static final int DEEPEST = 32;
+
+    private final Path pdf;
+    private final Map<String, byte[]> files = new TreeMap<>();
+    private final Set<String> refused = new TreeSet<>();
+    private int bytes;
+    private int seen;
+
+    PdfHolding(Path pdf) throws IOException, Problem {
+        this.pdf = pdf;
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            @Nullable PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
+            @Nullable PDEmbeddedFilesNameTreeNode tree =
+                    names == null ? null : names.getEmbeddedFiles();
+            if (tree != null) {
+                take(tree, 0);
+            }
+        }
+        if (files.isEmpty() && refused.isEmpty()) {
+            throw new Problem(
+                    pdf
+                            + " holds no records: it is not the PDF of an issue, or is of an"
+                            + " earlier program; audit the issued folder");
+        }
+    }
+
+    private void take(PDNameTreeNode<PDComplexFileSpecification> node, int depth)
+            throws IOException, Problem {
+        if (depth > DEEPEST || seen > MOST_FILES) {
+            throw new Problem(pdf + " holds more files, or deeper, than an issue would");
+        }
+        @Nullable Map<String, PDComplexFileSpecification> here = node.getNames();
+        if (here != null) {
+            for (PDComplexFileSpecification file : here.values()) {
+                seen++;
+                take(file);
+            }
+        }
+        if (node.getKids() != null) {
+            for (PDNameTreeNode<PDComplexFileSpecification> kid : node.getKids()) {
+                seen++;
+                take(kid, depth + 1);
+            }
+        }
+    }
+
+    private void take(@Nullable PDComplexFileSpecification file) throws IOException, Problem {
+        if (file == null) {
+            return;
+        }
+        @Nullable String path =
+                file.getFileUnicode() == null ? file.getFile() : file.getFileUnicode();
+        @Nullable PDEmbeddedFile embedded =
+                file.getEmbeddedFileUnicode() == null
+                        ? file.getEmbeddedFile()
+                        : file.getEmbeddedFileUnicode();
+        if (path == null
+                || embedded == null
+                || !IssuedManifest.isInside(path)
+                || files.containsKey(path)) {
+            refused.add(String.valueOf(path));
+            return;
+        }
+        try (InputStream in = embedded.createInputStream()) {
+            byte[] read = in.readNBytes(MOST_BYTES - bytes + 1);
+            bytes += read.length;
+            if (bytes > MOST_BYTES) {
+                throw new Problem(pdf + " holds files of more than " + MOST_BYTES + " bytes");
+            }
+            files.put(path, read);
+        }
+    }
+
+    @Override
+    public Set<String> paths() {
+        return files.keySet();
+    }
+
+    @Override
+    public Set<String> refused() {
+        return refused;
+    }
+
+    @Override
+    public InputStream open(String path) throws IOException {
+        byte @Nullable [] read = files.get(path);
+        if (read == null) {
+            throw new IOException(path + " is none of the files of the issue");
+        }
+        return new ByteArrayInputStream(read);
+    }
+
+    @Override
+    public boolean isPrinted() {
+        return true;
+    }
+
+    @Override
+    public Path pdf() {
+        return pdf;
+    }
+
+    @Override
+    public void close() {
+        files.clear();
+    }
+}

@@ -1,0 +1,136 @@
+package org.skewback.desk.audit;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedContentReference;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
+import org.apache.pdfbox.text.PDFMarkedContentExtractor;
+import org.apache.pdfbox.text.TextPosition;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The text of a tagged PDF in its logical order (ISO 32000-1, 14.7 and 14.8): what is drawn, and of
+ * figures their alternative text.
+ */
+final class PrintedText {
+
+    private static final int DEEPEST = 200;
+    private static final int MOST_ELEMENTS = 2_000_000;
+
+    private final IdentityHashMap<COSDictionary, Map<Integer, String>> pages =
+            new IdentityHashMap<>();
+    private final List<String> runs = new ArrayList<>();
+    private int elements;
+
+    private PrintedText() {}
+
+    /**
+     * Reads the text of a document.
+     *
+     * @return its pieces in order; empty where it is not tagged
+     * @throws IOException when it cannot be read, or its structure is deeper than a document's
+     */
+    static List<String> of(PDDocument document) throws IOException {
+        PrintedText text = new PrintedText();
+        for (PDPage page : document.getPages()) {
+            text.pages.put(page.getCOSObject(), marked(page));
+        }
+        @Nullable PDStructureTreeRoot root = document.getDocumentCatalog().getStructureTreeRoot();
+        if (root != null) {
+            text.take(root, null, 0);
+        }
+        return text.runs;
+    }
+
+    private static Map<Integer, String> marked(PDPage page) throws IOException {
+        PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
+        extractor.setSuppressDuplicateOverlappingText(false);
+        extractor.processPage(page);
+        Map<Integer, String> texts = new HashMap<>();
+        for (PDMarkedContent content : extractor.getMarkedContents()) {
+            if (content.getMCID() >= 0) {
+                StringBuilder text = new StringBuilder();
+                append(text, content, 0);
+                texts.merge(content.getMCID(), text.toString(), String::concat);
+            }
+        }
+        return texts;
+    }
+
+    private static void append(StringBuilder text, PDMarkedContent content, int depth)
+            throws IOException {
+        if (depth > DEEPEST) {
+            throw new IOException("marked content is nested too deep");
+        }
+        for (Object part : content.getContents()) {
+            if (part instanceof TextPosition position) {
+                text.append(position.getUnicode());
+            } else if (part instanceof PDMarkedContent inner) {
+                append(text, inner, depth + 1);
+            }
+        }
+    }
+
+    private void take(PDStructureNode node, @Nullable COSDictionary above, int depth)
+            throws IOException {
+        if (depth > DEEPEST || ++elements > MOST_ELEMENTS) {
+            throw new IOException("the structure of the PDF is deeper or larger than a document's");
+        }
+        @Nullable COSDictionary page = above;
+        if (node instanceof PDStructureElement element) {
+            @Nullable PDPage own = element.getPage();
+            page = own == null ? above : own.getCOSObject();
+            if ("Figure".equals(element.getStandardStructureType())) {
+                runs.add(String.valueOf(element.getAlternateDescription()));
+                return;
+            }
+        }
+        boolean head =
+                node instanceof PDStructureElement element
+                        && "TH".equals(element.getStandardStructureType());
+        int start = runs.size();
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureNode inner) {
+                take(inner, page, depth + 1);
+            } else if (kid instanceof Integer mcid) {
+                add(page, mcid);
+            } else if (kid instanceof PDMarkedContentReference reference) {
+                @Nullable PDPage there = reference.getPage();
+                add(there == null ? page : there.getCOSObject(), reference.getMCID());
+            }
+        }
+        if (head) {
+            once(runs.subList(start, runs.size()));
+        }
+    }
+
+    /** A head of a table that goes on over pages is drawn on each of them. */
+    private static void once(List<String> drawn) {
+        int size = drawn.size();
+        for (int length = 1; length < size; length++) {
+            List<String> first = List.copyOf(drawn.subList(0, length));
+            boolean repeats = size % length == 0;
+            for (int i = length; repeats && i < size; i += length) {
+                repeats = drawn.subList(i, i + length).equals(first);
+            }
+            if (repeats) {
+                drawn.subList(length, size).clear();
+                return;
+            }
+        }
+    }
+
+    private void add(@Nullable COSDictionary page, int mcid) {
+        runs.add(pages.getOrDefault(page, Map.of()).getOrDefault(mcid, ""));
+    }
+}

@@ -1,0 +1,96 @@
+package org.skewback.desk.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.skewback.desk.Problem;
+import org.skewback.desk.audit.Audit;
+import org.skewback.desk.audit.AuditJson;
+import org.skewback.desk.audit.AuditPage;
+import org.skewback.desk.audit.AuditReport;
+import org.skewback.desk.audit.AuditText;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The verb {@code audit}. */
+@Command(
+        name = "audit",
+        description = {
+            "Says whether an issue is whole, whether its numbers come out again, and whether its"
+                    + " pages show them.",
+            "",
+            "Every number is worked out again from the records; no code of a notebook runs, and"
+                    + " nothing is written but the reports that you ask for. A number whose routine"
+                    + " is of another edition than the one installed cannot be told.",
+            ""
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:reproduced",
+            "1:differs: a file, a number or a page is not as it was issued or recorded",
+            "2:can't tell: nothing differs, but something could not be looked at",
+            "64:the command line is not understood"
+        })
+final class AuditCommand implements Callable<Integer> {
+
+    @Spec private @Nullable CommandSpec spec;
+
+    @Parameters(paramLabel = "<issue>", description = "an issued folder, or its PDF by itself")
+    private Path issue = Path.of("");
+
+    @Option(
+            names = "--redraw",
+            description =
+                    "also make the PDF again and compare it to the last byte, figures and equations"
+                            + " included; takes as long as issuing it did")
+    private boolean redraw;
+
+    @Option(
+            names = "--time",
+            paramLabel = "<time>",
+            defaultValue = "10min",
+            converter = IssueCommand.TimeConverter.class,
+            description = "longest time the audit may take (default: ${DEFAULT-VALUE})")
+    private Duration time = Duration.ZERO;
+
+    @Option(
+            names = "--html",
+            paramLabel = "<file>",
+            description = "also write the report as a page")
+    private @Nullable Path html;
+
+    @Option(names = "--json", paramLabel = "<file>", description = "also write the report as JSON")
+    private @Nullable Path json;
+
+    @Option(names = "--quiet", description = "show the verdict only")
+    private boolean quiet;
+
+    @Option(names = "--verbose", description = "show every finding, however many there are")
+    private boolean verbose;
+
+    /** Makes the verb. */
+    AuditCommand() {}
+
+    @Override
+    public Integer call() throws Problem {
+        if (spec == null) {
+            throw new IllegalStateException("called without a command line");
+        }
+        AuditReport report = new Audit(Version.ofProgram(), time, redraw).audit(issue);
+        ReportFile.write(html, AuditPage.of(report));
+        ReportFile.write(json, AuditJson.of(report));
+        PrintWriter out = spec.commandLine().getOut();
+        out.print(quiet ? report.verdict().inWords() + "\n" : AuditText.of(report, verbose));
+        out.flush();
+        return switch (report.verdict()) {
+            case REPRODUCED -> ExitCode.DONE;
+            case DIFFERS -> ExitCode.DIFFERS;
+            case CANNOT_TELL -> ExitCode.NOT_DONE;
+        };
+    }
+}
