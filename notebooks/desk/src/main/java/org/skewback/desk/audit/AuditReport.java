@@ -54,6 +54,16 @@ public record AuditReport(
         private final List<Finding> findings = new ArrayList<>();
         private @Nullable Identity identity;
 
+        /** Begins with nothing. */
+        Gathering() {}
+
+        /** Goes on from a report. */
+        Gathering(AuditReport report) {
+            counts.putAll(report.counts());
+            findings.addAll(report.findings());
+            identity = report.identity();
+        }
+
         @Override
         public synchronized void add(Finding finding) {
             findings.add(finding);

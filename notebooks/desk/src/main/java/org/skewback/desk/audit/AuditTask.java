@@ -12,6 +12,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
+import org.skewback.desk.holding.Holding;
 import org.skewback.desk.issue.IssuedManifest;
 
 /**

@@ -9,6 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
+import org.skewback.desk.holding.Holding;
 import org.skewback.desk.issue.IssuedManifest;
 import org.skewback.desk.issue.Manifest;
 

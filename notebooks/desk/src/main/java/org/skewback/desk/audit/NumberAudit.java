@@ -10,6 +10,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
+import org.skewback.desk.holding.Holding;
 import org.skewback.desk.issue.IssuedManifest;
 import org.skewback.desk.issue.Manifest;
 import org.skewback.desk.notebook.NotebookReader;
@@ -30,9 +31,6 @@ import org.skewback.sheet.SheetRecord;
  * another edition cannot be told; what rests on it is worked out from the recorded value.
  */
 final class NumberAudit {
-
-    /** Most bytes that a record or a notebook may have. */
-    static final int LONGEST = 256 << 20;
 
     private static final int MOST_TOLD = 200;
     private static final int HEX_SHOWN = 12;
@@ -74,7 +72,7 @@ final class NumberAudit {
                 }
                 return false;
             }
-            byte[] bytes = holding.read(path, LONGEST);
+            byte[] bytes = holding.read(path, Holding.LONGEST);
             String json = new String(bytes, StandardCharsets.UTF_8);
             if (closing == null) {
                 findings.differs(
@@ -101,7 +99,7 @@ final class NumberAudit {
         }
         org.skewback.desk.issue.SheetRecord record =
                 org.skewback.desk.issue.SheetRecord.of(
-                        NotebookReader.parse(path, holding.read(path, LONGEST)),
+                        NotebookReader.parse(path, holding.read(path, Holding.LONGEST)),
                         List.of());
         return record == null ? null : record.text();
     }

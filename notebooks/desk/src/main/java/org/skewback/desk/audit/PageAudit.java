@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
+import org.skewback.desk.holding.Holding;
 import org.skewback.desk.issue.IssuedManifest;
 import org.skewback.desk.issue.RunDocument;
 import org.skewback.desk.issue.RunPackage;
@@ -29,7 +30,6 @@ import org.w3c.dom.Document;
  */
 final class PageAudit {
 
-    private static final int LONGEST = 256 << 20;
     private static final String DOCTYPE = "<!DOCTYPE html>\n";
     private static final int MOST_TOLD = 100;
 
@@ -106,7 +106,7 @@ final class PageAudit {
                 // The audit of the files says so.
                 continue;
             }
-            String found = new String(holding.read(path, LONGEST), StandardCharsets.UTF_8);
+            String found = new String(holding.read(path, Holding.LONGEST), StandardCharsets.UTF_8);
             if (found.equals(page.getValue())) {
                 findings.count(Tally.SHOWN, 1);
             } else {

@@ -16,6 +16,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
+import org.skewback.desk.holding.Holding;
+import org.skewback.desk.holding.PdfHolding;
 import org.skewback.desk.issue.IssuedManifest;
 import org.skewback.desk.issue.Manifest;
 import org.skewback.desk.issue.RunDocument;
@@ -91,8 +93,7 @@ final class PrintAudit {
         try (PdfHolding embedded = new PdfHolding(file)) {
             for (String path : embedded.paths()) {
                 byte @Nullable [] here = wanted.remove(path);
-                if (here == null
-                        || !Arrays.equals(here, embedded.read(path, NumberAudit.LONGEST))) {
+                if (here == null || !Arrays.equals(here, embedded.read(path, Holding.LONGEST))) {
                     findings.differs(
                             Subject.PAGES, PLACE, "holds another " + path + " than the folder");
                 }
@@ -142,7 +143,7 @@ final class PrintAudit {
         List<IssuedManifest.File> files = new ArrayList<>();
         for (String path : holding.paths()) {
             if (Manifest.isContent(path)) {
-                byte[] bytes = holding.read(path, NumberAudit.LONGEST);
+                byte[] bytes = holding.read(path, Holding.LONGEST);
                 content.put(path, bytes);
                 files.add(
                         new IssuedManifest.File(

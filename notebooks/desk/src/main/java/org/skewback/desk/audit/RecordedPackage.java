@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
+import org.skewback.desk.holding.Holding;
 import org.skewback.desk.issue.IssuedManifest;
 import org.skewback.desk.issue.RunDocument;
 import org.skewback.desk.issue.RunPackage;
@@ -28,12 +29,12 @@ final class RecordedPackage {
         List<RunDocument> documents = new ArrayList<>();
         for (String slug : manifest.slugs()) {
             String path = "notebooks/" + slug + ".ipynb";
-            Notebook notebook = NotebookReader.parse(path, holding.read(path, NumberAudit.LONGEST));
+            Notebook notebook = NotebookReader.parse(path, holding.read(path, Holding.LONGEST));
             String kept = "records/" + slug + ".json";
             @Nullable String record =
                     holding.paths().contains(kept)
                             ? new String(
-                                    holding.read(kept, NumberAudit.LONGEST), StandardCharsets.UTF_8)
+                                    holding.read(kept, Holding.LONGEST), StandardCharsets.UTF_8)
                             : null;
             documents.add(new RunDocument(slug, Titles.of(notebook, slug), notebook, record));
         }

@@ -3,7 +3,9 @@ package org.skewback.desk.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
 import org.skewback.desk.audit.Audit;
@@ -11,9 +13,15 @@ import org.skewback.desk.audit.AuditJson;
 import org.skewback.desk.audit.AuditPage;
 import org.skewback.desk.audit.AuditReport;
 import org.skewback.desk.audit.AuditText;
+import org.skewback.desk.audit.RerunAudit;
+import org.skewback.desk.issue.PackageIssue;
+import org.skewback.desk.issue.Progress;
+import org.skewback.desk.jupyter.KernelLauncher;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -73,15 +81,70 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--verbose", description = "show every finding, however many there are")
     private boolean verbose;
 
-    /** Makes the verb. */
-    AuditCommand() {}
+    @Option(
+            names = "--rerun",
+            description =
+                    "also run the notebooks again in fresh kernels and compare every quantity; this"
+                            + " runs the author's program, so only where you trust the author")
+    private boolean rerun;
+
+    @Option(
+            names = "--package",
+            paramLabel = "<folder>",
+            description =
+                    "package folder that was issued, where notebooks that run again find their"
+                            + " data")
+    private @Nullable Path source;
+
+    @Option(
+            names = "--tolerance",
+            paramLabel = "<relative>",
+            defaultValue = "1e-9",
+            description =
+                    "largest relative change of a quantity that counts as the same when notebooks"
+                            + " run again (default: ${DEFAULT-VALUE})")
+    private double tolerance;
+
+    @Option(
+            names = "--local-repository",
+            paramLabel = "<folder>",
+            description = "local Maven repository in which notebooks find their libraries")
+    private @Nullable Path localRepository;
+
+    @Option(
+            names = "--cell-time",
+            paramLabel = "<time>",
+            defaultValue = "5min",
+            converter = IssueCommand.TimeConverter.class,
+            description =
+                    "longest time that one cell may run when notebooks run again (default:"
+                            + " ${DEFAULT-VALUE})")
+    private Duration cellTime = Duration.ZERO;
+
+    private final Function<Duration, KernelLauncher> kernels;
+
+    /**
+     * Makes the verb.
+     *
+     * @param kernels gives what starts kernels, for the longest time that a cell may run
+     */
+    AuditCommand(Function<Duration, KernelLauncher> kernels) {
+        this.kernels = kernels;
+    }
 
     @Override
     public Integer call() throws Problem {
         if (spec == null) {
             throw new IllegalStateException("called without a command line");
         }
+        if (!(tolerance >= 0)) {
+            throw new ParameterException(
+                    spec.commandLine(), "the tolerance is " + tolerance + "; allowed is 0 or more");
+        }
         AuditReport report = new Audit(Version.ofProgram(), time, redraw).audit(issue);
+        if (rerun) {
+            report = rerun(report, quiet ? null : spec.commandLine().getOut());
+        }
         ReportFile.write(html, AuditPage.of(report));
         ReportFile.write(json, AuditJson.of(report));
         PrintWriter out = spec.commandLine().getOut();
@@ -92,5 +155,18 @@ final class AuditCommand implements Callable<Integer> {
             case DIFFERS -> ExitCode.DIFFERS;
             case CANNOT_TELL -> ExitCode.NOT_DONE;
         };
+    }
+
+    private AuditReport rerun(AuditReport report, @Nullable PrintWriter out) throws Problem {
+        Progress progress =
+                out == null ? Progress.SILENT : new ConsoleProgress(out, Ansi.AUTO.enabled());
+        PackageIssue issuer =
+                new PackageIssue(
+                        kernels.apply(cellTime),
+                        List.of(),
+                        Version.ofAll(),
+                        localRepository,
+                        progress);
+        return new RerunAudit(issuer, tolerance).audit(issue, source, report);
     }
 }

@@ -27,7 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** The program {@code skewback}. */
 @Command(
         name = "skewback",
-        description = "Issues calculation packages from notebooks, and audits them.",
+        description = "Issues calculation packages from notebooks, audits and compares them.",
         versionProvider = Version.class,
         synopsisSubcommandLabel = "<verb>",
         commandListHeading = "%nVerbs:%n",
@@ -79,7 +79,8 @@ public final class Skewback implements Runnable {
             PrintWriter err) {
         CommandLine line = new CommandLine(new Skewback());
         line.addSubcommand(new IssueCommand(renderers, kernels));
-        line.addSubcommand(new AuditCommand());
+        line.addSubcommand(new AuditCommand(kernels));
+        line.addSubcommand(new CompareCommand());
         line.addSubcommand(new KernelVerb());
         line.setOut(out);
         line.setErr(err);
@@ -102,7 +103,7 @@ public final class Skewback implements Runnable {
     public void run() {
         if (spec != null) {
             throw new ParameterException(
-                    spec.commandLine(), "Say what to do: issue, audit or kernel");
+                    spec.commandLine(), "Say what to do: issue, audit, compare or kernel");
         }
     }
 

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
 import org.skewback.desk.TestIssue;
+import org.skewback.desk.holding.Holding;
 import org.skewback.desk.issue.IssuedManifest;
 
 /** What an audit says of an issue that is whole, and of what tamperers make of it. */

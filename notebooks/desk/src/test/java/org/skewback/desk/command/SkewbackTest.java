@@ -93,6 +93,8 @@ class SkewbackTest {
             strings = {
                 "--help",
                 "issue --help",
+                "audit --help",
+                "compare --help",
                 "kernel --help",
                 "kernel install --help",
                 "kernel remove --help"
@@ -111,7 +113,7 @@ class SkewbackTest {
 
     @ParameterizedTest
     @CsvSource({
-        "'','Say what to do: issue, audit or kernel',skewback",
+        "'','Say what to do: issue, audit, compare or kernel',skewback",
         "kernel,Say which: kernel install or kernel remove,skewback kernel",
         "isue,\"isue\" is not understood here; did you mean issue,skewback",
         "issue p q,\"q\" is not understood here,skewback issue",

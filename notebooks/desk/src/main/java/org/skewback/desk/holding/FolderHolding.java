@@ -1,4 +1,4 @@
-package org.skewback.desk.audit;
+package org.skewback.desk.holding;
 
 import java.io.File;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package org.skewback.desk.audit;
+package org.skewback.desk.holding;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -20,7 +20,7 @@ import org.skewback.desk.Problem;
 import org.skewback.desk.issue.IssuedManifest;
 
 /** The files embedded in a PDF (ISO 32000-1, 7.11.4), read into memory up to a bound. */
-final class PdfHolding implements Holding {
+public final class PdfHolding implements Holding {
 
     private static final int MOST_FILES = 10_000;
     private static final int MOST_BYTES = 256 << 20;
@@ -32,7 +32,14 @@ final class PdfHolding implements Holding {
     private int bytes;
     private int seen;
 
-    PdfHolding(Path pdf) throws IOException, Problem {
+    /**
+     * Reads the files out of a PDF.
+     *
+     * @param pdf a PDF
+     * @throws IOException when it cannot be read
+     * @throws Problem when it holds none, or more than an issue would
+     */
+    public PdfHolding(Path pdf) throws IOException, Problem {
         this.pdf = pdf;
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             @Nullable PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();

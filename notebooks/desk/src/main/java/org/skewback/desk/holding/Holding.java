@@ -1,4 +1,4 @@
-package org.skewback.desk.audit;
+package org.skewback.desk.holding;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,21 +9,46 @@ import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
 
 /** The files of an issue, wherever they are kept; opens nothing that lies outside it. */
-interface Holding extends AutoCloseable {
+public interface Holding extends AutoCloseable {
 
-    /** Gives the paths of the files, with / between names. */
+    /** Most bytes that a record, a notebook or a page may have. */
+    int LONGEST = 256 << 20;
+
+    /**
+     * Gives the paths of the files.
+     *
+     * @return names joined by /, sorted
+     */
     Set<String> paths();
 
-    /** Says what is there and is no plain file, such as a link; nothing of it is opened. */
+    /**
+     * Says what is there and is no plain file, such as a link; nothing of it is opened.
+     *
+     * @return names as they are found
+     */
     Set<String> refused();
 
-    /** Opens a file for reading. */
+    /**
+     * Opens a file for reading.
+     *
+     * @param path one of the paths
+     * @return its bytes
+     * @throws IOException when it is none of them or cannot be read
+     */
     InputStream open(String path) throws IOException;
 
-    /** Tells whether this is the PDF, which holds neither itself nor the pages for the screen. */
+    /**
+     * Tells whether this is the PDF, which holds neither itself nor the pages for the screen.
+     *
+     * @return whether it is the PDF alone
+     */
     boolean isPrinted();
 
-    /** Gives the PDF, or null where there is none. */
+    /**
+     * Gives the PDF.
+     *
+     * @return its file, or null where there is none
+     */
     @Nullable Path pdf();
 
     @Override
