@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import org.skewback.desk.Problem;
 
@@ -19,6 +20,7 @@ public final class Audit {
     private final String program;
     private final Duration time;
     private final boolean redraw;
+    private final Map<String, String> keys;
 
     /**
      * Makes an auditor.
@@ -26,8 +28,10 @@ public final class Audit {
      * @param program version of this program
      * @param time longest time that it may take
      * @param redraw whether the PDF is made again and compared to the last byte
+     * @param keys public keys of those who may sign, by role
      */
-    public Audit(String program, Duration time, boolean redraw) {
+    public Audit(String program, Duration time, boolean redraw, Map<String, String> keys) {
+        this.keys = Map.copyOf(keys);
         this.program = program;
         this.time = time;
         this.redraw = redraw;
@@ -51,7 +55,7 @@ public final class Audit {
                         redraw ? AuditTask.Kind.REDRAW : AuditTask.Kind.PAGES);
         CountDownLatch done = new CountDownLatch(kinds.size());
         for (AuditTask.Kind kind : kinds) {
-            ChildJava child = ChildJava.start(kind, issue, program);
+            ChildJava child = ChildJava.start(kind, issue, program, keys);
             Thread reader =
                     new Thread(
                             () -> {

@@ -8,7 +8,10 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
@@ -39,20 +42,32 @@ final class AuditTask {
     /**
      * Does a part of an audit.
      *
-     * @param words the part, the issue, and the version of the program
+     * @param words the part, the issue, the version of the program, and keys such as {@code
+     *     checked=MCow…}
      */
     public static void main(String[] words) {
         PrintStream out =
                 new PrintStream(
                         new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         Lines lines = new Lines(out);
-        run(Kind.valueOf(words[0].toUpperCase(Locale.ROOT)), Path.of(words[1]), words[2], lines);
+        Map<String, String> keys = new TreeMap<>();
+        for (String word : List.of(words).subList(3, words.length)) {
+            int equals = word.indexOf('=');
+            keys.put(word.substring(0, equals), word.substring(equals + 1));
+        }
+        run(
+                Kind.valueOf(words[0].toUpperCase(Locale.ROOT)),
+                Path.of(words[1]),
+                words[2],
+                keys,
+                lines);
         lines.put(JsonNodeFactory.instance.objectNode().put(END, true));
         out.flush();
         System.exit(0);
     }
 
-    static void run(Kind kind, Path issue, String program, Findings findings) {
+    static void run(
+            Kind kind, Path issue, String program, Map<String, String> keys, Findings findings) {
         try (Holding holding = Holding.of(issue)) {
             boolean first = kind == Kind.NUMBERS;
             // Both parts read the manifest; one of them says what is wrong with it.
@@ -64,6 +79,7 @@ final class AuditTask {
             if (first) {
                 findings.identify(identity(manifest));
                 new FileAudit(holding, findings).audit(manifest);
+                signatures(holding, manifest, keys, findings);
                 new NumberAudit(holding, findings).audit(manifest);
             } else {
                 new PageAudit(holding, findings, kind == Kind.REDRAW).audit(manifest, program);
@@ -73,6 +89,16 @@ final class AuditTask {
                 findings.cannotTell(
                         Subject.FILES, issue.toString(), "cannot be read: " + e.getMessage());
             }
+        }
+    }
+
+    private static void signatures(
+            Holding holding, IssuedManifest manifest, Map<String, String> keys, Findings findings)
+            throws IOException {
+        try {
+            new SignatureAudit(holding, findings, keys).audit(manifest);
+        } catch (Problem e) {
+            findings.cannotTell(Subject.SIGNATURES, "checking", String.valueOf(e.getMessage()));
         }
     }
 

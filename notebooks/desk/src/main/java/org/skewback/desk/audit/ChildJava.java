@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Json;
@@ -40,7 +41,9 @@ final class ChildJava {
         Runtime.getRuntime().addShutdownHook(new Thread(process::destroyForcibly));
     }
 
-    static ChildJava start(AuditTask.Kind kind, Path issue, String program) throws Problem {
+    static ChildJava start(
+            AuditTask.Kind kind, Path issue, String program, Map<String, String> keys)
+            throws Problem {
         KernelCommand self = KernelCommand.ofThisProgram();
         List<String> words = new ArrayList<>();
         words.add(self.java().toString());
@@ -52,6 +55,7 @@ final class ChildJava {
         words.addAll(List.of("-cp", self.classPath(), AuditTask.class.getName()));
         words.add(kind.name().toLowerCase(Locale.ROOT));
         words.addAll(List.of(issue.toAbsolutePath().toString(), program));
+        keys.forEach((role, key) -> words.add(role + "=" + key));
         ProcessBuilder builder = new ProcessBuilder(words);
         builder.redirectError(ProcessBuilder.Redirect.DISCARD);
         try {

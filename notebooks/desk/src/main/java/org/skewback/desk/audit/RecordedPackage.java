@@ -4,8 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
+import org.skewback.desk.checking.Checking;
+import org.skewback.desk.checking.CheckingReader;
 import org.skewback.desk.holding.Holding;
 import org.skewback.desk.issue.IssuedManifest;
 import org.skewback.desk.issue.RunDocument;
@@ -38,6 +42,13 @@ final class RecordedPackage {
                             : null;
             documents.add(new RunDocument(slug, Titles.of(notebook, slug), notebook, record));
         }
-        return new RunPackage(manifest.info(), documents, manifest.software());
+        Map<String, byte[]> files = new TreeMap<>();
+        for (String path : holding.paths()) {
+            if (Checking.isKnown(path)) {
+                files.put(path, holding.read(path, Holding.LONGEST));
+            }
+        }
+        return new RunPackage(
+                manifest.info(), documents, manifest.software(), CheckingReader.of(files));
     }
 }

@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -65,6 +67,14 @@ final class AuditCommand implements Callable<Integer> {
             converter = IssueCommand.TimeConverter.class,
             description = "longest time the audit may take (default: ${DEFAULT-VALUE})")
     private Duration time = Duration.ZERO;
+
+    @Option(
+            names = "--signer",
+            paramLabel = "<role>=<file>",
+            description =
+                    "public key of who prepared, checked or approved, which you have by another way"
+                            + " than this issue; may be given for each role")
+    private Map<String, Path> signers = new TreeMap<>();
 
     @Option(
             names = "--html",
@@ -141,7 +151,8 @@ final class AuditCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "the tolerance is " + tolerance + "; allowed is 0 or more");
         }
-        AuditReport report = new Audit(Version.ofProgram(), time, redraw).audit(issue);
+        AuditReport report =
+                new Audit(Version.ofProgram(), time, redraw, KeyFiles.read(signers)).audit(issue);
         if (rerun) {
             report = rerun(report, quiet ? null : spec.commandLine().getOut());
         }

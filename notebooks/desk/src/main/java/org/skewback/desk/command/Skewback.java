@@ -27,7 +27,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 /** The program {@code skewback}. */
 @Command(
         name = "skewback",
-        description = "Issues calculation packages from notebooks, audits and compares them.",
+        description =
+                "Issues calculation packages from notebooks, audits, compares and signs them.",
         versionProvider = Version.class,
         synopsisSubcommandLabel = "<verb>",
         commandListHeading = "%nVerbs:%n",
@@ -81,6 +82,8 @@ public final class Skewback implements Runnable {
         line.addSubcommand(new IssueCommand(renderers, kernels));
         line.addSubcommand(new AuditCommand(kernels));
         line.addSubcommand(new CompareCommand());
+        line.addSubcommand(new SignCommand());
+        line.addSubcommand(new KeyCommand());
         line.addSubcommand(new KernelVerb());
         line.setOut(out);
         line.setErr(err);
@@ -103,7 +106,8 @@ public final class Skewback implements Runnable {
     public void run() {
         if (spec != null) {
             throw new ParameterException(
-                    spec.commandLine(), "Say what to do: issue, audit, compare or kernel");
+                    spec.commandLine(),
+                    "Say what to do: issue, audit, compare, sign, key or kernel");
         }
     }
 

@@ -10,9 +10,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
+import org.skewback.desk.checking.Checking;
+import org.skewback.desk.checking.CheckingReader;
 import org.skewback.desk.jupyter.KernelLauncher;
 import org.skewback.desk.notebook.Notebook;
 import org.skewback.desk.notebook.NotebookReader;
@@ -91,6 +94,7 @@ public final class PackageIssue {
      */
     public Issued issue(Path folder, Path to) throws Problem {
         PackageInfo info = PackageReader.read(folder);
+        Checking checking = CheckingReader.read(folder);
         // All notebooks are read before the first one runs, so that a slip shows at once.
         List<Sheet> sheets = new ArrayList<>();
         for (String entry : info.order()) {
@@ -98,8 +102,10 @@ public final class PackageIssue {
         }
         try (IssuePlace place = IssuePlace.open(to.toAbsolutePath(), info.name(), moves)) {
             Runs runs = run(sheets);
+            RunPackage run = new RunPackage(info, runs.documents(), software, checking);
+            CheckedStatus.require(run);
             progress.pagesStart();
-            write(new RunPackage(info, runs.documents(), software), place.staging());
+            write(run, place.staging());
             List<String> withoutSheet =
                     runs.documents().stream()
                             .filter(document -> document.record() == null)
@@ -217,6 +223,15 @@ public final class PackageIssue {
             save(
                     notebooks.resolve(document.slug() + ".ipynb"),
                     NotebookWriter.text(document.notebook()));
+        }
+        for (Map.Entry<String, byte[]> file : run.checking().files().entrySet()) {
+            Path to = staging.resolve(file.getKey());
+            try {
+                Files.createDirectories(Objects.requireNonNull(to.getParent()));
+                Files.write(to, file.getValue());
+            } catch (IOException e) {
+                throw Problem.of("cannot write " + to, e);
+            }
         }
         for (PackageRenderer renderer : renderers) {
             try {

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.skewback.desk.Problem;
+import org.skewback.desk.checking.Status;
 
 /**
  * Reads {@code package.toml}, in which a package says what it is and which notebooks it consists
@@ -129,7 +130,7 @@ public final class PackageReader {
                 text("title", false),
                 text("number", false),
                 text("revision", false),
-                text("status", false),
+                status(),
                 date(),
                 text("prepared-by", false),
                 text("checked-by", true),
@@ -148,6 +149,20 @@ public final class PackageReader {
             faults.add(key + " is empty");
         }
         return value.asText("").strip();
+    }
+
+    private String status() {
+        String words = text("status", false);
+        if (!words.isEmpty() && Status.of(words).isEmpty()) {
+            faults.add(
+                    "status is \""
+                            + words
+                            + "\"; known are "
+                            + String.join(
+                                    ", ",
+                                    Arrays.stream(Status.values()).map(Status::inWords).toList()));
+        }
+        return words;
     }
 
     private LocalDate date() {

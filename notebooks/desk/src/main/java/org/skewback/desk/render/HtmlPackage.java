@@ -69,7 +69,7 @@ public final class HtmlPackage implements PackageRenderer {
                 .append("<p class=\"summary\">")
                 .append(Markup.text(info.summary()))
                 .append("</p>")
-                .append(Registers.title(info))
+                .append(registers.title())
                 .append("<p class=\"tally\"><b>Checks.</b> ")
                 .append(tally.all() == 0 ? "None." : tally.inWords())
                 .append("</p></div>\n");
@@ -83,6 +83,13 @@ public final class HtmlPackage implements PackageRenderer {
         String stale = registers.stale();
         if (!stale.isEmpty()) {
             section(main, "stale", "What is stale", stale);
+        }
+        if (!whole.checking().isEmpty()) {
+            section(
+                    main,
+                    "checking",
+                    "From the checker",
+                    wide(whole.checking().all(), "From the checker"));
         }
         section(main, "bare", "Numbers without a source", registers.withoutSource());
         section(main, "sources", "Sources cited", wide(registers.sources(), "Sources cited"));
@@ -188,7 +195,15 @@ public final class HtmlPackage implements PackageRenderer {
         if (tally.all() > 0) {
             main.append("<p class=\"tally\">").append(tally.inWords()).append("</p>");
         }
-        main.append(body).append("</article>\n");
+        main.append(body);
+        String checking =
+                document.record() == null ? "" : whole.checking().about(document.number());
+        if (!checking.isEmpty()) {
+            main.append("<section><h2>From the checker</h2>")
+                    .append(wide(checking, "From the checker"))
+                    .append("</section>\n");
+        }
+        main.append("</article>\n");
         String nav = neighbours(whole, position);
         String again = "<nav class=\"inner\" aria-label=\"Next sheets\">" + nav + "</nav>";
         return page(

@@ -32,6 +32,9 @@ final class PrintedBook {
         if (anyStale()) {
             part(body, "stale", STALE, registers.stale());
         }
+        if (!whole.checking().isEmpty()) {
+            part(body, "checking", "From the checker", whole.checking().all());
+        }
         part(body, "bare", "Numbers without a source", registers.withoutSource());
         flowing(body, "sources", "Sources cited", registers.sources());
         flowing(body, "software", "Software and environment", registers.environment());
@@ -64,6 +67,9 @@ final class PrintedBook {
         }
         if (anyStale()) {
             bookmark(markup, STALE, "stale");
+        }
+        if (!whole.checking().isEmpty()) {
+            bookmark(markup, "From the checker", "checking");
         }
         bookmark(markup, "Numbers without a source", "bare");
         bookmark(markup, "Sources cited", "sources");
@@ -135,7 +141,7 @@ final class PrintedBook {
                 + "</h1><p class=\"summary\">"
                 + Markup.text(info.summary())
                 + "</p>"
-                + Registers.title(info)
+                + registers.title()
                 + "<p><b>Checks.</b> "
                 + (tally.all() == 0 ? "None." : tally.inWords())
                 + "</p><h2>Before using any number</h2>"
@@ -154,6 +160,9 @@ final class PrintedBook {
         }
         if (anyStale()) {
             line(markup, STALE, "stale");
+        }
+        if (!whole.checking().isEmpty()) {
+            line(markup, "From the checker", "checking");
         }
         line(markup, "Numbers without a source", "bare");
         line(markup, "Sources cited", "sources");
@@ -210,6 +219,11 @@ final class PrintedBook {
             markup.append("<p class=\"tally\">").append(tally.inWords()).append("</p>");
         }
         markup.append(cells);
+        String checking =
+                document.record() == null ? "" : whole.checking().about(document.number());
+        if (!checking.isEmpty()) {
+            markup.append("<h2>From the checker</h2>").append(checking);
+        }
         List<String> sources = medium.takeCells();
         if (!sources.isEmpty()) {
             markup.append("<h2>The code that ran</h2>");

@@ -18,15 +18,21 @@ import org.skewback.sheet.SheetRecord;
  * @param info what the package says of itself
  * @param documents the documents in reading order
  * @param environment versions of what they ran on, by name
+ * @param checking sets what stands on the checker's side
  */
 record ReadPackage(
-        PackageInfo info, List<ReadDocument> documents, Map<String, String> environment) {
+        PackageInfo info,
+        List<ReadDocument> documents,
+        Map<String, String> environment,
+        CheckingWriter checking) {
 
     static ReadPackage of(RunPackage run) {
+        List<ReadDocument> documents = run.documents().stream().map(ReadDocument::of).toList();
         return new ReadPackage(
                 run.info(),
-                run.documents().stream().map(ReadDocument::of).toList(),
-                new LinkedHashMap<>(run.environment()));
+                documents,
+                new LinkedHashMap<>(run.environment()),
+                new CheckingWriter(run, documents));
     }
 
     /** Finds the document whose sheet bears a number. */

@@ -39,7 +39,8 @@ final class Registers {
     }
 
     /** Number, revision, status, date, who prepared and who checked. */
-    static String title(PackageInfo info) {
+    String title() {
+        PackageInfo info = whole.info();
         StringBuilder markup = new StringBuilder("<table class=\"block\"><tbody>");
         line(markup, "Document", info.number());
         line(markup, "Revision", info.revision());
@@ -47,7 +48,7 @@ final class Registers {
         line(markup, "Date", info.date().toString());
         line(markup, "Prepared by", info.preparedBy());
         line(markup, "Checked by", info.checkedBy().isBlank() ? "nobody yet" : info.checkedBy());
-        return markup.append("</tbody></table>\n").toString();
+        return markup.append(whole.checking().signatures()).append("</tbody></table>\n").toString();
     }
 
     private static void line(StringBuilder markup, String label, String text) {
@@ -108,6 +109,7 @@ final class Registers {
                 .append(link(document, entry.id(), Markup.text(name)))
                 .append("</td><td>")
                 .append(BlockWriter.verdict(entry.verdict()))
+                .append(whole.checking().conceded(document.number(), check.title()))
                 .append("</td><td class=\"number\">")
                 .append(utilisation == null ? "–" : Numerals.fixed(utilisation.si(), 2))
                 .append("</td><td class=\"number\">")

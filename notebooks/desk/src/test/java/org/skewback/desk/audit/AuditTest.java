@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
 import java.util.regex.Matcher;
@@ -50,8 +51,8 @@ class AuditTest {
 
     private static AuditReport audit(Path what, AuditTask.Kind pages, String program) {
         AuditReport.Gathering gathering = new AuditReport.Gathering();
-        AuditTask.run(AuditTask.Kind.NUMBERS, what, program, gathering);
-        AuditTask.run(pages, what, program, gathering);
+        AuditTask.run(AuditTask.Kind.NUMBERS, what, program, Map.of(), gathering);
+        AuditTask.run(pages, what, program, Map.of(), gathering);
         return gathering.report(what.toString(), program);
     }
 
@@ -69,7 +70,7 @@ class AuditTest {
     void anUntouchedIssueIsReproduced() {
         AuditReport report = audit(issue, AuditTask.Kind.REDRAW, TestIssue.PROGRAM);
         assertEquals(Verdict.REPRODUCED, report.verdict(), said(report));
-        assertEquals(List.of(), report.findings());
+        assertEquals(1, report.findings().size(), "the remark that nobody has signed");
         assertEquals(8, report.count(Tally.INTACT));
         assertEquals(5, report.count(Tally.SHOWN), "three pages, the PDF's text, the PDF drawn");
         assertTrue(report.count(Tally.WORKED_OUT) >= 8, said(report));
@@ -86,7 +87,7 @@ class AuditTest {
     @Test
     void theWorkIsDoneInProcessesOfTheirOwn() throws Exception {
         AuditReport report =
-                new Audit(TestIssue.PROGRAM, Duration.ofMinutes(2), false).audit(issue);
+                new Audit(TestIssue.PROGRAM, Duration.ofMinutes(2), false, Map.of()).audit(issue);
         assertEquals(Verdict.REPRODUCED, report.verdict(), said(report));
         assertEquals(8, report.count(Tally.INTACT));
         assertEquals("T-1", Objects.requireNonNull(report.identity()).number());
@@ -94,7 +95,8 @@ class AuditTest {
 
     @Test
     void aProcessThatTakesTooLongIsEndedAndNothingCanBeTold() throws Exception {
-        AuditReport report = new Audit(TestIssue.PROGRAM, Duration.ofMillis(1), false).audit(issue);
+        AuditReport report =
+                new Audit(TestIssue.PROGRAM, Duration.ofMillis(1), false, Map.of()).audit(issue);
         assertEquals(Verdict.CANNOT_TELL, report.verdict());
         assertTrue(said(report).contains("took longer than"), said(report));
     }
@@ -104,7 +106,7 @@ class AuditTest {
         assertThrows(
                 Problem.class,
                 () ->
-                        new Audit(TestIssue.PROGRAM, Duration.ofMinutes(1), false)
+                        new Audit(TestIssue.PROGRAM, Duration.ofMinutes(1), false, Map.of())
                                 .audit(home.resolve("none")));
     }
 
@@ -275,7 +277,7 @@ class AuditTest {
                 Files.writeString(notebook, Json.notebook(book));
                 Tampering.redoHashes(copy);
                 AuditReport.Gathering found = new AuditReport.Gathering();
-                AuditTask.run(AuditTask.Kind.NUMBERS, copy, TestIssue.PROGRAM, found);
+                AuditTask.run(AuditTask.Kind.NUMBERS, copy, TestIssue.PROGRAM, Map.of(), found);
                 AuditReport report = found.report("", "");
                 assertEquals(Verdict.DIFFERS, report.verdict(), slug + " node " + i);
                 assertFalse(

@@ -63,7 +63,7 @@ class SkewbackTest {
                 title = "T"
                 number = "1"
                 revision = "A"
-                status = "draft"
+                status = "preliminary"
                 date = 2026-03-31
                 prepared-by = "P"
                 checked-by = ""
@@ -95,6 +95,8 @@ class SkewbackTest {
                 "issue --help",
                 "audit --help",
                 "compare --help",
+                "sign --help",
+                "key --help",
                 "kernel --help",
                 "kernel install --help",
                 "kernel remove --help"
@@ -113,7 +115,7 @@ class SkewbackTest {
 
     @ParameterizedTest
     @CsvSource({
-        "'','Say what to do: issue, audit, compare or kernel',skewback",
+        "'','Say what to do: issue, audit, compare, sign, key or kernel',skewback",
         "kernel,Say which: kernel install or kernel remove,skewback kernel",
         "isue,\"isue\" is not understood here; did you mean issue,skewback",
         "issue p q,\"q\" is not understood here,skewback issue",

@@ -187,7 +187,7 @@ class PackageIssueTest {
         issue(PAGES);
         JsonNode manifest = Json.read(Files.readAllBytes(place().resolve("manifest.json")));
         assertEquals("skewback-manifest", manifest.path("format").asText());
-        assertEquals(1, manifest.path("edition").asInt());
+        assertEquals(2, manifest.path("edition").asInt());
         assertEquals("2026-03-31", manifest.path("package").path("date").asText());
         assertEquals("0.0-test", manifest.path("software").path("Skewback").asText());
         List<String> named = new ArrayList<>();

@@ -13,13 +13,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.skewback.desk.issue.RunPackage;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 final class ProseTest {
 
     private static final ReadPackage NOTHING =
-            new ReadPackage(SamplePackage.info("title", "summary"), List.of(), Map.of());
+            ReadPackage.of(
+                    new RunPackage(SamplePackage.info("title", "summary"), List.of(), Map.of()));
 
     private final Prose prose = new Prose(new PageMedium(NOTHING));
 
