@@ -25,21 +25,21 @@ final class ConsoleProgress implements Progress {
     }
 
     @Override
-    public void sheetStarts(String sheet, int cells) {
+    public synchronized void sheetStarts(String sheet, int cells) {
         if (terminal) {
             over(title(sheet) + "starting");
         }
     }
 
     @Override
-    public void cellStarts(String sheet, int cell, int cells) {
+    public synchronized void cellStarts(String sheet, int cell, int cells) {
         if (terminal) {
             over(title(sheet) + of(cell, cells));
         }
     }
 
     @Override
-    public void cellEnds(String sheet, int cell, int cells, Duration time) {
+    public synchronized void cellEnds(String sheet, int cell, int cells, Duration time) {
         if (!terminal) {
             out.println(title(sheet) + of(cell, cells) + "   " + seconds(time));
             out.flush();
@@ -47,7 +47,7 @@ final class ConsoleProgress implements Progress {
     }
 
     @Override
-    public void sheetEnds(String sheet, int cells, Duration time) {
+    public synchronized void sheetEnds(String sheet, int cells, Duration time) {
         String end = title(sheet) + cells + (cells == 1 ? " cell   " : " cells   ") + seconds(time);
         if (terminal) {
             over(end);
@@ -59,7 +59,7 @@ final class ConsoleProgress implements Progress {
     }
 
     @Override
-    public void pagesStart() {
+    public synchronized void pagesStart() {
         out.println("Making the pages");
         out.flush();
     }

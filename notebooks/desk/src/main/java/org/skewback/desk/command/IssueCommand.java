@@ -21,6 +21,7 @@ import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
@@ -76,6 +77,14 @@ final class IssueCommand implements Callable<Integer> {
                             + " ${DEFAULT-VALUE})")
     private Duration cellTime = Duration.ZERO;
 
+    @Option(
+            names = "--at-once",
+            paramLabel = "<number>",
+            description =
+                    "most notebooks that run side by side, where none takes from another (default:"
+                            + " as many as there are processors)")
+    private int atOnce = Runtime.getRuntime().availableProcessors();
+
     @Option(names = "--quiet", description = "show no progress, only how it ended")
     private boolean quiet;
 
@@ -113,13 +122,18 @@ final class IssueCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         Progress progress = quiet ? Progress.SILENT : new ConsoleProgress(out, Ansi.AUTO.enabled());
+        if (atOnce < 1) {
+            throw new ParameterException(
+                    spec.commandLine(), "--at-once is " + atOnce + "; allowed is 1 or more");
+        }
         PackageIssue issue =
                 new PackageIssue(
-                        kernels.apply(cellTime),
-                        renderers,
-                        Version.ofAll(),
-                        localRepository,
-                        progress);
+                                kernels.apply(cellTime),
+                                renderers,
+                                Version.ofAll(),
+                                localRepository,
+                                progress)
+                        .atOnce(atOnce);
         Issued issued = issue.issue(folder, to);
         report(issued, out);
         return issued.checks().allPassed() ? ExitCode.DONE : ExitCode.CHECKS_OPEN;

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
@@ -42,6 +43,7 @@ public final class PackageIssue {
     private final @Nullable Path localRepository;
     private final Progress progress;
     private final FileMoves moves;
+    private final int atOnce;
 
     /**
      * Makes an issuer.
@@ -58,7 +60,23 @@ public final class PackageIssue {
             Map<String, String> software,
             @Nullable Path localRepository,
             Progress progress) {
-        this(kernels, renderers, software, localRepository, progress, FileMoves.REAL);
+        this(kernels, renderers, software, localRepository, progress, FileMoves.REAL, 1);
+    }
+
+    /**
+     * Gives an issuer that runs notebooks side by side.
+     *
+     * @param number most notebooks at once, from 1
+     * @return the issuer
+     * @throws IllegalArgumentException when the number is below 1
+     */
+    public PackageIssue atOnce(int number) {
+        if (number < 1) {
+            throw new IllegalArgumentException(
+                    "notebooks at once are " + number + "; allowed is 1 or more");
+        }
+        return new PackageIssue(
+                kernels, renderers, software, localRepository, progress, moves, number);
     }
 
     /** Makes an issuer that moves folders in its own way. */
@@ -69,6 +87,18 @@ public final class PackageIssue {
             @Nullable Path localRepository,
             Progress progress,
             FileMoves moves) {
+        this(kernels, renderers, software, localRepository, progress, moves, 1);
+    }
+
+    private PackageIssue(
+            KernelLauncher kernels,
+            List<PackageRenderer> renderers,
+            Map<String, String> software,
+            @Nullable Path localRepository,
+            Progress progress,
+            FileMoves moves,
+            int atOnce) {
+        this.atOnce = atOnce;
         this.kernels = kernels;
         this.renderers = List.copyOf(renderers);
         this.software = new LinkedHashMap<>(software);
@@ -154,25 +184,23 @@ public final class PackageIssue {
 
     private Runs run(List<Sheet> sheets, Path records) throws Problem {
         Map<String, String> environment = new LinkedHashMap<>();
-        environment.put(RECORDS, records.toString());
         if (localRepository != null) {
             environment.put(LOCAL_REPOSITORY, localRepository.toAbsolutePath().toString());
         }
-        SheetRunner runner = new SheetRunner(kernels, progress);
+        SheetRunner.Ran[] runs = runAll(sheets, records, environment);
         List<RunDocument> documents = new ArrayList<>();
         CheckCount checks = CheckCount.NONE;
         List<String> unpassed = new ArrayList<>();
         Map<String, Sheet> numbered = new LinkedHashMap<>();
-        for (Sheet sheet : sheets) {
-            SheetRunner.Ran ran =
-                    runner.run(sheet.title(), sheet.notebook(), sheet.folder(), environment);
+        for (int i = 0; i < sheets.size(); i++) {
+            Sheet sheet = sheets.get(i);
+            SheetRunner.Ran ran = runs[i];
             @Nullable SheetRecord record = record(sheet, ran);
             @Nullable String text = record == null ? null : record.text();
             if (record != null) {
                 requireOwnNumber(record.number(), sheet, numbered);
                 checks = checks.plus(record.checks());
                 record.unpassed().forEach(line -> unpassed.add(sheet.title() + "  " + line));
-                save(records.resolve(sheet.slug() + ".json"), record.text());
             }
             documents.add(new RunDocument(sheet.slug(), sheet.title(), ran.notebook(), text));
         }
@@ -196,6 +224,54 @@ public final class PackageIssue {
                             + number
                             + "; give each sheet of a package its own");
         }
+    }
+
+    /** Runs the notebooks, side by side where none needs another, and saves each one's record. */
+    private SheetRunner.Ran[] runAll(List<Sheet> sheets, Path records, Map<String, String> environment)
+            throws Problem {
+        EndableKernels endable = new EndableKernels(kernels);
+        SheetRunner runner = new SheetRunner(endable, progress);
+        SheetRunner.Ran[] ran = new SheetRunner.Ran[sheets.size()];
+        List<ParallelRun.Work> work = new ArrayList<>();
+        List<Set<Integer>> needs = SheetNeeds.of(sheets.stream().map(Sheet::notebook).toList());
+        for (int i = 0; i < sheets.size(); i++) {
+            int position = i;
+            work.add(
+                    () -> {
+                        Sheet sheet = sheets.get(position);
+                        Map<String, String> own = new LinkedHashMap<>(environment);
+                        own.put(RECORDS, shelf(sheets, needs.get(position), position, records));
+                        ran[position] =
+                                runner.run(sheet.title(), sheet.notebook(), sheet.folder(), own);
+                        @Nullable SheetRecord record = record(sheet, ran[position]);
+                        if (record != null) {
+                            save(records.resolve(sheet.slug() + ".json"), record.text());
+                        }
+                    });
+        }
+        new ParallelRun(atOnce).run(work, needs, endable::end);
+        return ran;
+    }
+
+    /**
+     * Makes the folder in which a notebook finds the records that it needs, and no others: what it
+     * finds must not hang on which of two notebooks side by side was first.
+     */
+    private static String shelf(List<Sheet> sheets, Set<Integer> needs, int position, Path records)
+            throws Problem {
+        Path shelf = records.resolve(String.valueOf(position));
+        try {
+            Files.createDirectory(shelf);
+            for (int need : needs) {
+                String name = sheets.get(need).slug() + ".json";
+                if (Files.exists(records.resolve(name))) {
+                    Files.copy(records.resolve(name), shelf.resolve(name));
+                }
+            }
+        } catch (IOException e) {
+            throw Problem.of("cannot make a folder for records", e);
+        }
+        return shelf.toString();
     }
 
     private static @Nullable SheetRecord record(Sheet sheet, SheetRunner.Ran ran) throws Problem {

@@ -180,6 +180,11 @@ public final class KernelProcess implements KernelSession {
     }
 
     @Override
+    public void end() {
+        end(process, limits);
+    }
+
+    @Override
     public void close() {
         if (process.isAlive()) {
             client.shutdown();

@@ -36,6 +36,12 @@ public interface KernelSession extends AutoCloseable {
      */
     List<Output> living() throws KernelTrouble;
 
+    /**
+     * Ends the kernel at once; the cell that runs ends with trouble. Unlike the others, this may be
+     * called while a cell runs on another thread.
+     */
+    default void end() {}
+
     /** Ends the kernel and every process it started. */
     @Override
     void close();

@@ -114,7 +114,7 @@ class PackageIssueTest {
         notebook(
                 "more/02-second.ipynb",
                 "# 02 Second",
-                "earlier",
+                "earlier SKEWBACK_RECORDS",
                 "recordtext " + record("02", "passed", "failed", "stale"),
                 "");
     }

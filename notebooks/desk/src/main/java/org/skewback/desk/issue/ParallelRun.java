@@ -1,0 +1,107 @@
+package org.skewback.desk.issue;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CompletionService;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorCompletionService;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.jspecify.annotations.Nullable;
+import org.skewback.desk.Problem;
+
+/** Does pieces of work side by side, each when those that it needs are done. */
+final class ParallelRun {
+
+    private final int atOnce;
+
+    ParallelRun(int atOnce) {
+        this.atOnce = atOnce;
+    }
+
+    /** A piece of work. */
+    interface Work {
+        void run() throws Problem;
+    }
+
+    /** Ends whatever runs, from another thread. */
+    interface End {
+        void now();
+    }
+
+    /**
+     * Does all pieces of work.
+     *
+     * @param work the pieces
+     * @param needs for each the positions of earlier ones that it needs
+     * @param end called once where a piece fails while others run
+     * @throws Problem the first of the pieces' problems; no piece runs any more then
+     */
+    void run(List<Work> work, List<Set<Integer>> needs, End end) throws Problem {
+        ExecutorService threads = Executors.newFixedThreadPool(Math.min(atOnce, work.size()));
+        try {
+            run(work, needs, end, new ExecutorCompletionService<>(threads));
+        } finally {
+            threads.shutdown();
+        }
+    }
+
+    private void run(
+            List<Work> work, List<Set<Integer>> needs, End end, CompletionService<Integer> threads)
+            throws Problem {
+        Set<Integer> done = new HashSet<>();
+        List<Integer> waiting = new ArrayList<>();
+        for (int i = 0; i < work.size(); i++) {
+            waiting.add(i);
+        }
+        int running = 0;
+        @Nullable Problem first = null;
+        @Nullable RuntimeException fault = null;
+        while (true) {
+            // In reading order, and no more than can run, so that progress reads as the package.
+            for (int i = 0;
+                    first == null && fault == null && i < waiting.size() && running < atOnce; ) {
+                int next = waiting.get(i);
+                if (done.containsAll(needs.get(next))) {
+                    waiting.remove(i);
+                    running++;
+                    threads.submit(
+                            () -> {
+                                work.get(next).run();
+                                return next;
+                            });
+                } else {
+                    i++;
+                }
+            }
+            if (running == 0) {
+                break;
+            }
+            try {
+                done.add(threads.take().get());
+            } catch (ExecutionException e) {
+                boolean stops = first == null && fault == null;
+                if (e.getCause() instanceof Problem problem) {
+                    first = first == null && fault == null ? problem : first;
+                } else if (fault == null) {
+                    fault = new IllegalStateException("a sheet could not be run", e.getCause());
+                }
+                if (stops) {
+                    end.now();
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                end.now();
+                throw new Problem("the issue was interrupted", e);
+            }
+            running--;
+        }
+        if (first != null) {
+            throw first;
+        } else if (fault != null) {
+            throw fault;
+        }
+    }
+}
