@@ -99,8 +99,7 @@ final class NumberAudit {
         }
         org.skewback.desk.issue.SheetRecord record =
                 org.skewback.desk.issue.SheetRecord.of(
-                        NotebookReader.parse(path, holding.read(path, Holding.LONGEST)),
-                        List.of());
+                        NotebookReader.parse(path, holding.read(path, Holding.LONGEST)), List.of());
         return record == null ? null : record.text();
     }
 

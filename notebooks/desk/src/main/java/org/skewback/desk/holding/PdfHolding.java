@@ -29,6 +29,7 @@ public final class PdfHolding implements Holding {
     private final Path pdf;
     private final Map<String, byte[]> files = new TreeMap<>();
     private final Set<String> refused = new TreeSet<>();
+    private final int most;
     private int bytes;
     private int seen;
 
@@ -40,7 +41,13 @@ public final class PdfHolding implements Holding {
      * @throws Problem when it holds none, or more than an issue would
      */
     public PdfHolding(Path pdf) throws IOException, Problem {
+        this(pdf, MOST_BYTES);
+    }
+
+    /** Reads files of so many bytes at most together. */
+    PdfHolding(Path pdf, int most) throws IOException, Problem {
         this.pdf = pdf;
+        this.most = most;
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             @Nullable PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
             @Nullable PDEmbeddedFilesNameTreeNode tree =
@@ -95,10 +102,10 @@ public final class PdfHolding implements Holding {
             return;
         }
         try (InputStream in = embedded.createInputStream()) {
-            byte[] read = in.readNBytes(MOST_BYTES - bytes + 1);
+            byte[] read = in.readNBytes(most - bytes + 1);
             bytes += read.length;
-            if (bytes > MOST_BYTES) {
-                throw new Problem(pdf + " holds files of more than " + MOST_BYTES + " bytes");
+            if (bytes > most) {
+                throw new Problem(pdf + " holds files of more than " + most + " bytes");
             }
             files.put(path, read);
         }

@@ -227,8 +227,8 @@ public final class PackageIssue {
     }
 
     /** Runs the notebooks, side by side where none needs another, and saves each one's record. */
-    private SheetRunner.Ran[] runAll(List<Sheet> sheets, Path records, Map<String, String> environment)
-            throws Problem {
+    private SheetRunner.Ran[] runAll(
+            List<Sheet> sheets, Path records, Map<String, String> environment) throws Problem {
         EndableKernels endable = new EndableKernels(kernels);
         SheetRunner runner = new SheetRunner(endable, progress);
         SheetRunner.Ran[] ran = new SheetRunner.Ran[sheets.size()];
