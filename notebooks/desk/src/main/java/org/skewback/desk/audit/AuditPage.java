@@ -10,6 +10,10 @@ import org.skewback.desk.report.Words;
 /** Writes the report of an audit as a page. */
 public final class AuditPage {
 
+    private static final String QUANTITIES =
+            "<th scope=\"col\">Recorded</th><th scope=\"col\">Now</th><th scope=\"col\">Fed"
+                    + " by</th>";
+
     private AuditPage() {}
 
     /**
@@ -39,11 +43,7 @@ public final class AuditPage {
                 .append("</p>\n<ul>");
         for (Tally tally : Tally.values()) {
             if (report.count(tally) > 0) {
-                body.append("<li>")
-                        .append(report.count(tally))
-                        .append(' ')
-                        .append(tally.inWords())
-                        .append("</li>");
+                body.append("<li>").append(tally.inWords(report.count(tally))).append("</li>");
             }
         }
         body.append("</ul>\n");
@@ -59,6 +59,7 @@ public final class AuditPage {
     }
 
     private static void add(StringBuilder body, Subject subject, List<Finding> findings) {
+        boolean quantities = findings.stream().anyMatch(finding -> finding.change() != null);
         StringBuilder rows = new StringBuilder();
         for (Finding finding : findings) {
             @Nullable Change change = finding.change();
@@ -71,7 +72,8 @@ public final class AuditPage {
                     .append("</td><td>");
             if (change == null) {
                 rows.append(Markup.text(finding.words()))
-                        .append("</td><td></td><td></td><td></td>");
+                        .append("</td>")
+                        .append(quantities ? "<td></td><td></td><td></td>" : "");
             } else {
                 rows.append(Markup.text(change.quantity()))
                         .append(": ")
@@ -82,14 +84,9 @@ public final class AuditPage {
                         .append(Markup.text(change.now()))
                         .append(change.now().isEmpty() ? "" : " ")
                         .append(Markup.text(Words.relative(change.relative())))
-                        .append("</td><td><ul>");
-                change.givens()
-                        .forEach(
-                                given ->
-                                        rows.append("<li>")
-                                                .append(Markup.text(given))
-                                                .append("</li>"));
-                rows.append("</ul></td>");
+                        .append("</td><td>")
+                        .append(givens(change.givens()))
+                        .append("</td>");
             }
             rows.append("</tr>");
         }
@@ -101,11 +98,24 @@ public final class AuditPage {
                         ReportPage.wide(
                                 subject.inWords(),
                                 "<table><thead><tr><th scope=\"col\">Verdict</th><th"
-                                    + " scope=\"col\">Where</th><th scope=\"col\">What</th><th"
-                                    + " scope=\"col\">Recorded</th><th scope=\"col\">Now</th><th"
-                                    + " scope=\"col\">Fed by</th></tr></thead><tbody>"
+                                        + " scope=\"col\">Where</th><th scope=\"col\">What</th>"
+                                        + (quantities ? QUANTITIES : "")
+                                        + "</tr></thead><tbody>"
                                         + rows
                                         + "</tbody></table>"));
+    }
+
+    private static String givens(List<String> givens) {
+        if (givens.isEmpty()) {
+            return "";
+        }
+        StringBuilder items = new StringBuilder();
+        givens.forEach(given -> items.append("<li>").append(Markup.text(given)).append("</li>"));
+        return "<details><summary>"
+                + Words.counted(givens.size(), "given")
+                + "</summary><ul>"
+                + items
+                + "</ul></details>";
     }
 
     private static String colour(Verdict verdict) {

@@ -41,7 +41,7 @@ public final class AuditText {
         lines.add("");
         for (Tally tally : Tally.values()) {
             if (report.count(tally) > 0) {
-                lines.add("  " + report.count(tally) + " " + tally.inWords());
+                lines.add("  " + tally.inWords(report.count(tally)));
             }
         }
         List<Finding> findings = report.findings();

@@ -123,7 +123,11 @@ final class NumberAudit {
         for (Reevaluation.Finding finding : nodes.findings()) {
             boolean sound =
                     finding.outcome() == Outcome.TAKEN || finding.outcome() == Outcome.REPRODUCED;
-            if (sound || !(index.isNamed(finding.node()) || isFirst(finding, nodes, index))) {
+            boolean isTold =
+                    index.isNamed(finding.node())
+                            || (isFirst(finding, nodes, index)
+                                    && !isToldByName(finding, nodes, index));
+            if (sound || !isTold) {
                 continue;
             }
             if (told == MOST_TOLD) {
@@ -161,8 +165,24 @@ final class NumberAudit {
     private static boolean isFirst(
             Reevaluation.Finding finding, Reevaluation nodes, RecordIndex index) {
         return index.operands(finding.node()).stream()
-                .map(operand -> nodes.findings().get(operand).outcome())
-                .allMatch(outcome -> outcome == Outcome.TAKEN || outcome == Outcome.REPRODUCED);
+                .map(operand -> nodes.findings().get(operand))
+                .allMatch(
+                        before ->
+                                before.outcome() == Outcome.TAKEN
+                                        || before.outcome() == Outcome.REPRODUCED
+                                        || (isToldByName(before, nodes, index)
+                                                && isFirst(before, nodes, index)));
+    }
+
+    /** Tells whether the number on the sheet that names this one differs too, and says it all. */
+    private static boolean isToldByName(
+            Reevaluation.Finding finding, Reevaluation nodes, RecordIndex index) {
+        int by = index.namedBy(finding.node());
+        if (by < 0) {
+            return false;
+        }
+        Outcome outcome = nodes.findings().get(by).outcome();
+        return outcome != Outcome.TAKEN && outcome != Outcome.REPRODUCED;
     }
 
     private static Finding told(

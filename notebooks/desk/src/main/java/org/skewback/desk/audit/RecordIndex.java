@@ -30,6 +30,7 @@ final class RecordIndex {
     private final JsonNode nodes;
     private final JsonNode calls;
     private final Map<Integer, String> names = new LinkedHashMap<>();
+    private final Map<Integer, Integer> named = new HashMap<>();
     private final Map<String, String> entries = new HashMap<>();
     private final List<String> order = new ArrayList<>();
     private final List<String> checks = new ArrayList<>();
@@ -44,6 +45,11 @@ final class RecordIndex {
         }
         for (JsonNode entry : root.path("entries")) {
             name(entry);
+        }
+        for (int i = 0; i < nodes.size(); i++) {
+            if (nodes.path(i).path("operation").asText("").equals("named")) {
+                named.put(nodes.path(i).path("arguments").path(0).asInt(-1), i);
+            }
         }
         for (JsonNode check : root.path("checks")) {
             String id = check.path("id").asText("");
@@ -137,6 +143,12 @@ final class RecordIndex {
     /** Tells whether a number stands on the sheet under a name. */
     boolean isNamed(int node) {
         return names.containsKey(node);
+    }
+
+    /** The number on the sheet that gives this one a name, or −1 where none does. */
+    int namedBy(int node) {
+        Integer by = named.get(node);
+        return by != null && isNamed(by) && !isNamed(node) ? by : -1;
     }
 
     /** Names a number; one that is not shown is named by what it leads to. */

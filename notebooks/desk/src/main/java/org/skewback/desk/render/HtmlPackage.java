@@ -77,7 +77,7 @@ public final class HtmlPackage implements PackageRenderer {
                 main,
                 "cautions",
                 "Before using any number",
-                Registers.deference() + Registers.cautions(info));
+                Registers.deference() + Registers.cautions(info) + registers.sheetCautions());
         section(main, "contents", "Contents", contents(whole));
         section(main, "checks", "Register of checks", wide(registers.checks(), "All checks"));
         String stale = registers.stale();
@@ -91,6 +91,11 @@ public final class HtmlPackage implements PackageRenderer {
                     "From the checker",
                     wide(whole.checking().all(), "From the checker"));
         }
+        section(
+                main,
+                "givens",
+                "Register of givens and assumptions",
+                wide(registers.givens(3), "All givens and assumptions"));
         section(main, "bare", "Numbers without a source", registers.withoutSource());
         section(main, "sources", "Sources cited", wide(registers.sources(), "Sources cited"));
         section(main, "files", "Files of this package", files(whole));
@@ -98,8 +103,8 @@ public final class HtmlPackage implements PackageRenderer {
         String nav =
                 "<nav class=\"inner\" aria-label=\"On this page\"><a"
                         + " href=\"#contents\">Contents</a> <a href=\"#checks\">Checks</a> <a"
-                        + " href=\"#sources\">Sources</a> <a href=\"#files\">Files</a> <a"
-                        + " href=\"package.pdf\">PDF</a></nav>";
+                        + " href=\"#givens\">Givens</a> <a href=\"#sources\">Sources</a> <a"
+                        + " href=\"#files\">Files</a> <a href=\"package.pdf\">PDF</a></nav>";
         return page(info.title(), info.summary(), info, nav, main.toString(), "");
     }
 

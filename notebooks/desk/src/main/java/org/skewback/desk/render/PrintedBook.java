@@ -9,6 +9,8 @@ final class PrintedBook {
 
     private static final String STALE = "What is stale";
 
+    private static final String GIVENS = "Register of givens and assumptions";
+
     private final ReadPackage whole;
     private final PackageInfo info;
     private final PrintMedium medium;
@@ -35,6 +37,7 @@ final class PrintedBook {
         if (!whole.checking().isEmpty()) {
             part(body, "checking", "From the checker", whole.checking().all());
         }
+        part(body, "givens", GIVENS, registers.givens(2));
         part(body, "bare", "Numbers without a source", registers.withoutSource());
         flowing(body, "sources", "Sources cited", registers.sources());
         flowing(body, "software", "Software and environment", registers.environment());
@@ -71,6 +74,7 @@ final class PrintedBook {
         if (!whole.checking().isEmpty()) {
             bookmark(markup, "From the checker", "checking");
         }
+        bookmark(markup, GIVENS, "givens");
         bookmark(markup, "Numbers without a source", "bare");
         bookmark(markup, "Sources cited", "sources");
         bookmark(markup, "Software and environment", "software");
@@ -147,6 +151,7 @@ final class PrintedBook {
                 + "</p><h2>Before using any number</h2>"
                 + Registers.deference()
                 + Registers.cautions(info)
+                + registers.sheetCautions()
                 + "</div>\n";
     }
 
@@ -164,6 +169,7 @@ final class PrintedBook {
         if (!whole.checking().isEmpty()) {
             line(markup, "From the checker", "checking");
         }
+        line(markup, GIVENS, "givens");
         line(markup, "Numbers without a source", "bare");
         line(markup, "Sources cited", "sources");
         line(markup, "Software and environment", "software");

@@ -163,6 +163,108 @@ final class Registers {
                         + "</ul>\n";
     }
 
+    /**
+     * Every given of every sheet, but those that were taken from another, and every assumption.
+     *
+     * @param level level of the heading over the assumptions
+     */
+    String givens(int level) {
+        StringBuilder rows = new StringBuilder();
+        for (ReadDocument document : whole.documents()) {
+            for (Entry entry : document.entries().values()) {
+                given(rows, document, entry);
+            }
+        }
+        String table =
+                rows.isEmpty()
+                        ? "<p>No sheet has a given of its own.</p>\n"
+                        : "<table class=\"givens\"><thead><tr><th scope=\"col\">Given</th><th"
+                                + " scope=\"col\">What it is</th><th scope=\"col\">Source</th><th"
+                                + " scope=\"col\">Sheet</th></tr></thead><tbody>"
+                                + rows
+                                + "</tbody></table>\n";
+        return table + said(Block.Assumption.class, "Assumed", level);
+    }
+
+    private void given(StringBuilder rows, ReadDocument document, Entry entry) {
+        String value;
+        String note;
+        Source source;
+        if (entry.block() instanceof Block.Given given) {
+            value = BlockWriter.value(given.quantity());
+            note = given.quantity().note();
+            source = given.quantity().source();
+        } else if (entry.block() instanceof Block.Series series) {
+            int count = series.values().size();
+            value =
+                    Markup.symbol(series.symbol())
+                            + "\u00A0= "
+                            + Markup.text(Numerals.withUnit(series.values().get(0)))
+                            + (count > 1
+                                    ? " … "
+                                            + Markup.text(
+                                                    Numerals.withUnit(
+                                                            series.values().get(count - 1)))
+                                            + " ("
+                                            + count
+                                            + ")"
+                                    : "");
+            note = series.note();
+            source = series.source();
+        } else {
+            return;
+        }
+        if (source != null && source.kind() == Source.Kind.SHEET) {
+            return;
+        }
+        rows.append("<tr><td class=\"value series\">")
+                .append(value)
+                .append("</td><td>")
+                .append(Markup.text(note))
+                .append("</td><td class=\"source\">")
+                .append(source == null ? "no source" : Markup.text(source.toString()))
+                .append("</td><td>")
+                .append(link(document, entry.id(), sheetName(document)))
+                .append("</td></tr>");
+    }
+
+    /** The cautions of the sheets, besides those of the whole package. */
+    String sheetCautions() {
+        return said(Block.Caution.class, "On the sheets", 3);
+    }
+
+    private String said(Class<? extends Block> kind, String title, int level) {
+        StringBuilder items = new StringBuilder();
+        for (ReadDocument document : whole.documents()) {
+            for (Entry entry : document.entries().values()) {
+                if (kind.isInstance(entry.block())) {
+                    items.append("<li>")
+                            .append(link(document, entry.id(), sheetName(document)))
+                            .append(": ")
+                            .append(Markup.text(words(entry.block())))
+                            .append("</li>");
+                }
+            }
+        }
+        return items.isEmpty()
+                ? ""
+                : "<h"
+                        + level
+                        + ">"
+                        + title
+                        + "</h"
+                        + level
+                        + "><ul class=\"said\">"
+                        + items
+                        + "</ul>\n";
+    }
+
+    private static String words(Block block) {
+        return block instanceof Block.Assumption assumption
+                ? assumption.text()
+                : block instanceof Block.Caution caution ? caution.text() : "";
+    }
+
     /** Numbers that an author wrote into a formula without naming a source. */
     String withoutSource() {
         StringBuilder items = new StringBuilder();

@@ -19,7 +19,9 @@ public final class ReportPage {
             .wide { overflow-x: auto; }
             table { border-collapse: collapse; font-variant-numeric: tabular-nums; }
             th, td { text-align: left; vertical-align: top; padding: .35rem 1rem .35rem 0;
-              border-bottom: 1px solid #d8d3c7; overflow-wrap: anywhere; min-width: 4rem; }
+              border-bottom: 1px solid #d8d3c7; overflow-wrap: break-word; max-width: 26rem; }
+            th { white-space: nowrap; }
+            summary { cursor: pointer; color: #4a545c; white-space: nowrap; }
             thead th { border-bottom: 1.5px solid #1b2126; font-weight: 600; }
             ul { margin: .2rem 0; padding-left: 1.1rem; }
             .bad { color: #a8201a; font-weight: 600; }
