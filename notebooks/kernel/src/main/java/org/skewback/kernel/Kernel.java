@@ -21,6 +21,7 @@ import org.skewback.kernel.evaluation.CellEvents;
 import org.skewback.kernel.evaluation.CellResult;
 import org.skewback.kernel.evaluation.Evaluator;
 import org.skewback.kernel.evaluation.Libraries;
+import org.skewback.kernel.evaluation.Shown;
 import org.skewback.kernel.repository.LocalRepository;
 import org.skewback.kernel.wire.ConnectionFile;
 import org.skewback.kernel.wire.Message;
@@ -83,6 +84,7 @@ public final class Kernel implements CellEvents {
                 new Kernel(
                         ConnectionFile.read(Path.of(arguments[0])), LocalRepository.ofThisUser());
         Runtime.getRuntime().addShutdownHook(new Thread(kernel::end, "skewback-end"));
+        ParentWatch.start(() -> System.exit(0));
         kernel.start();
     }
 
@@ -182,6 +184,8 @@ public final class Kernel implements CellEvents {
                 reply(channel, request, Replies.ok());
             }
             case "shutdown_request" -> {
+                // What threads of the cells have printed still goes out.
+                end();
                 ObjectNode reply = Replies.ok();
                 reply.put("restart", content.path("restart").asBoolean(false));
                 reply(channel, request, reply);
@@ -203,7 +207,7 @@ public final class Kernel implements CellEvents {
     private void execute(Channel channel, Message request) {
         JsonNode content = request.content();
         String code = content.path("code").asText("");
-        boolean silent = content.path("silent").asBoolean(false);
+        boolean silent = isSilent(request);
         boolean store = content.path("store_history").asBoolean(true) && !silent;
         if (store) {
             executionCount++;
@@ -215,14 +219,17 @@ public final class Kernel implements CellEvents {
             input.put("execution_count", count);
             publish(request, "execute_input", input);
         }
-        CellResult result = run(request, count, request.metadata().path("cellId").asText(""), code);
+        String id = request.metadata().path("cellId").asText("");
+        CellResult result = run(request, count, id, code);
         ObjectNode reply;
         String shown = "";
         if (result instanceof CellResult.Failed failed) {
             reply = Replies.error(failed);
             ObjectNode error = reply.deepCopy();
             error.remove("status");
-            publish(request, "error", error);
+            if (!silent) {
+                publish(request, "error", error);
+            }
         } else {
             reply = Replies.ok();
             Map<String, String> value = ((CellResult.Done) result).content();
@@ -249,7 +256,7 @@ public final class Kernel implements CellEvents {
         reply(channel, request, reply);
     }
 
-    private CellResult run(Message request, int count, String cellId, String code) {
+    private CellResult run(Message request, int count, @Nullable String cellId, String code) {
         int run = ++runs;
         parents.put(run, request);
         reading = new Reading(run, request, request.content().path("allow_stdin").asBoolean(false));
@@ -264,7 +271,7 @@ public final class Kernel implements CellEvents {
         ObjectNode values = Replies.object();
         for (Map.Entry<String, JsonNode> entry :
                 request.content().path("user_expressions").properties()) {
-            CellResult result = run(request, count, "", entry.getValue().asText(""));
+            CellResult result = run(request, count, null, entry.getValue().asText(""));
             if (result instanceof CellResult.Failed failed) {
                 values.set(entry.getKey(), Replies.error(failed));
             } else {
@@ -363,9 +370,19 @@ public final class Kernel implements CellEvents {
         return List.of(type.getBytes(StandardCharsets.US_ASCII));
     }
 
+    /** The request that what a run publishes belongs to, or null where it is to be silent. */
+    private @Nullable Message audience(int run) {
+        Message parent = parents.get(run);
+        return parent == null || isSilent(parent) ? null : parent;
+    }
+
+    private static boolean isSilent(Message request) {
+        return request.content().path("silent").asBoolean(false);
+    }
+
     @Override
     public void printed(int run, boolean error, String text) {
-        Message parent = parents.get(run);
+        Message parent = audience(run);
         if (parent != null) {
             ObjectNode content = Replies.object();
             content.put("name", error ? "stderr" : "stdout");
@@ -375,19 +392,30 @@ public final class Kernel implements CellEvents {
     }
 
     @Override
-    public void shows(int run, Map<String, String> value) {
-        Message parent = parents.get(run);
+    public void shows(int run, Shown shown) {
+        Message parent = audience(run);
         if (parent != null) {
             ObjectNode content = Replies.object();
-            content.set("data", MimeContent.data(value));
+            content.set("data", MimeContent.data(shown.content()));
             content.putObject("metadata");
-            content.putObject("transient");
-            publish(parent, "display_data", content);
+            ObjectNode transientData = content.putObject("transient");
+            if (!shown.id().isEmpty()) {
+                transientData.put("display_id", shown.id());
+            }
+            publish(parent, shown.again() ? "update_display_data" : "display_data", content);
         }
     }
 
     @Override
-    public void wantsInput(int run, String prompt) {
+    public void clears(int run, boolean wait) {
+        Message parent = audience(run);
+        if (parent != null) {
+            publish(parent, "clear_output", Replies.object().put("wait", wait));
+        }
+    }
+
+    @Override
+    public void wantsInput(int run, String prompt, boolean secret) {
         Reading now = reading;
         if (now == null || now.run != run || !now.allowed) {
             evaluator.giveInput(null);
@@ -395,7 +423,7 @@ public final class Kernel implements CellEvents {
         }
         ObjectNode content = Replies.object();
         content.put("prompt", prompt);
-        content.put("password", false);
+        content.put("password", secret);
         sockets.send(Channel.STDIN, now.request.answer(session, "input_request", content));
     }
 }

@@ -221,14 +221,15 @@ final class KernelClient implements AutoCloseable {
         }
     }
 
-    /** Answers the next request for input. */
-    void giveInput(String line) throws IOException {
+    /** Answers the next request for input and gives what it asked. */
+    JsonNode giveInput(String line) throws IOException {
         Message request = receive(stdin);
         Frames.send(
                 stdin,
                 codec.encode(
                         request.answer(SESSION, "input_reply", object().put("value", line))
                                 .routedBy(List.of())));
+        return request.content();
     }
 
     /** Waits for the kernel's end and gives its exit status, or null if it does not end. */

@@ -74,4 +74,41 @@ class KernelRecoveryTest {
             assertEquals(0, other.exitStatus());
         }
     }
+
+    @Test
+    void whatAThreadPrintsBeforeTheEndStillGoesOut(@TempDir Path folder) throws Exception {
+        try (KernelClient other = new KernelClient(folder, Map.of())) {
+            var starts =
+                    KernelClient.execute(
+                            "new Thread(() -> { while (true) { System.out.print('x');"
+                                    + " Thread.onSpinWait(); } }).start();");
+            other.send(starts);
+            other.await(starts);
+            other.askControl("shutdown_request");
+            assertEquals(0, other.exitStatus());
+            assertTrue(
+                    other.published(starts, "stream")
+                            .content()
+                            .path("text")
+                            .asText()
+                            .contains("x"));
+        }
+    }
+
+    @Test
+    void endsWithTheProgramThatStartedIt(@TempDir Path folder) throws Exception {
+        Process program =
+                new ProcessBuilder(
+                                Path.of(System.getProperty("java.home"), "bin", "jshell")
+                                        .toString())
+                        .start();
+        String pid = String.valueOf(program.pid());
+        try (KernelClient other = new KernelClient(folder, Map.of("JPY_PARENT_PID", pid))) {
+            assertEquals("2", other.run("1 + 1").text());
+            program.destroyForcibly();
+            assertEquals(0, other.exitStatus());
+        } finally {
+            program.destroyForcibly();
+        }
+    }
 }

@@ -166,6 +166,70 @@ class KernelTest {
     }
 
     @Test
+    void outputClosedByOneCellIsOpenForTheNext() throws IOException {
+        client.run("System.out.close(); System.err.close();");
+        KernelClient.Run run = client.run("System.out.print(\"o\"); System.err.print(\"e\");");
+        assertEquals("o", run.stream("stdout"));
+        assertEquals("e", run.stream("stderr"));
+    }
+
+    @Test
+    void aFloodOfOutputIsCutAndSaysSo() throws IOException {
+        KernelClient.Run run =
+                client.run("for (int i = 0; i < 1_000_000; i++) System.out.println(1e6 + i);");
+        String text = run.stream("stdout");
+        assertTrue(text.endsWith("the rest is not shown)\n"), text.substring(text.length() - 80));
+        assertTrue(text.length() < 5 << 20, "characters: " + text.length());
+        assertEquals("x", client.run("System.out.print(\"x\");").stream("stdout"));
+    }
+
+    @Test
+    void aThreadThatFailsIsTold() throws IOException {
+        KernelClient.Run run =
+                client.run(
+                        "var failing = new Thread(() -> { throw new"
+                                + " IllegalStateException(\"too thin\"); });\n"
+                                + "failing.start();\nfailing.join();\nThread.sleep(100);");
+        String told = run.stream("stderr");
+        assertTrue(told.contains("java.lang.IllegalStateException: too thin"), told);
+        assertTrue(told.contains("at cell " + run.reply().path("execution_count").asInt()), told);
+        assertFalse(told.contains("REPL"), told);
+    }
+
+    @Test
+    void aDisplayWithANameIsShownAgainInItsPlace() throws IOException {
+        KernelClient.Run run =
+                client.run("display(1, \"progress\"); updateDisplay(2, \"progress\");");
+        JsonNode shown = run.of("display_data").get(0).content();
+        JsonNode again = run.of("update_display_data").get(0).content();
+        assertEquals("1", shown.path("data").path("text/plain").asText());
+        assertEquals("2", again.path("data").path("text/plain").asText());
+        assertEquals("progress", shown.path("transient").path("display_id").asText());
+        assertEquals(shown.path("transient"), again.path("transient"));
+    }
+
+    @Test
+    void clearsTheOutputInTurnWithWhatIsPrinted() throws IOException {
+        KernelClient.Run run =
+                client.run(
+                        "System.out.print(1); clearOutput(false); System.out.print(2);"
+                                + " clearOutput(true);");
+        List<String> types = new ArrayList<>();
+        run.published().forEach(m -> types.add(m.type()));
+        assertEquals(
+                List.of(
+                        "status",
+                        "execute_input",
+                        "stream",
+                        "clear_output",
+                        "stream",
+                        "clear_output",
+                        "status"),
+                types);
+        assertTrue(run.of("clear_output").get(1).content().path("wait").asBoolean());
+    }
+
+    @Test
     void anErrorNamesExceptionCellAndLine() throws IOException {
         KernelClient.Run defined = client.run("int broken(int a) {\n\n    return a / 0;\n}");
         int definedIn = defined.reply().path("execution_count").asInt();
@@ -235,6 +299,26 @@ class KernelTest {
         int cell = changed.reply().path("execution_count").asInt();
         String traceback = client.run("fails()").traceback();
         assertTrue(traceback.contains("at fails (cell " + cell + ", line 3)"), traceback);
+    }
+
+    @Test
+    void whatNoLongerFitsAChangedDeclarationIsToldAtOnce() throws IOException {
+        client.run("int load = 2;\nint doubled() { return load * 2; }");
+        String told = client.run("String load = \"two\";").stream("stderr");
+        assertTrue(told.contains("doubled no longer fits"), told);
+        String traceback = client.run("doubled()").traceback();
+        assertTrue(traceback.contains("no longer fits"), traceback);
+        client.run("int load = 3;");
+        assertEquals("6", value("doubled()"));
+    }
+
+    @Test
+    void aFunctionThatKeepsAFormerVariableIsNamedAtOnce() throws IOException {
+        client.run("int width = 2;\nSupplier<Object> later = () -> width;");
+        client.run("int width = 3;");
+        assertEquals("3", value("later.get()"));
+        String told = client.run("double width = 4;").stream("stderr");
+        assertTrue(told.contains("later still uses the former width"), told);
     }
 
     @Test
@@ -312,6 +396,11 @@ class KernelTest {
         request.metadata().put("cellId", "cell-17");
         client.send(request);
         assertEquals("cell-17", client.await(request).text());
+        // A front end that names its cells now and then must not have two taken for one.
+        KernelClient.Run nameless = client.run("listening.cell");
+        assertFalse(nameless.text().isEmpty());
+        assertFalse(nameless.text().equals("cell-17"));
+        assertFalse(nameless.text().equals(client.run("listening.cell").text()));
     }
 
     @Test
@@ -376,6 +465,20 @@ class KernelTest {
     }
 
     @Test
+    void asksWithAPromptAndForWhatMustNotBeSeen() throws IOException {
+        var request = KernelClient.execute("input(\"Span?\") + password(\"Key?\")");
+        request.content().put("allow_stdin", true);
+        client.send(request);
+        JsonNode first = client.giveInput("336");
+        assertEquals("Span?", first.path("prompt").asText());
+        assertFalse(first.path("password").asBoolean());
+        JsonNode second = client.giveInput("k");
+        assertEquals("Key?", second.path("prompt").asText());
+        assertTrue(second.path("password").asBoolean());
+        assertEquals("336k", client.await(request).text());
+    }
+
+    @Test
     void aFailedCellAbortsWhatWaits() throws IOException {
         var slow = KernelClient.execute("Thread.sleep(1500); throw new IllegalStateException();");
         var waiting = KernelClient.execute("1 + 1");
@@ -400,7 +503,7 @@ class KernelTest {
     void aSilentCellShowsNothingAndIsNotCounted() throws IOException {
         int before = client.run("").reply().path("execution_count").asInt();
         var request = KernelClient.execute("1 + 1");
-        request.content().put("silent", true);
+        request.content().put("silent", true).put("code", "System.out.println(1); display(1); 1");
         client.send(request);
         KernelClient.Run run = client.await(request);
         assertEquals(before, run.reply().path("execution_count").asInt());

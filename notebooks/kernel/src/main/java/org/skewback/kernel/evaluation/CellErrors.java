@@ -1,15 +1,20 @@
 package org.skewback.kernel.evaluation;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.Diag;
 import jdk.jshell.EvalException;
+import jdk.jshell.JShell;
 import jdk.jshell.JShellException;
 import jdk.jshell.UnresolvedReferenceException;
+import jdk.jshell.spi.ExecutionControl.UserException;
 import org.jspecify.annotations.Nullable;
 
 /** Puts errors into the notebook's terms: cells and lines instead of JShell's wrappers. */
@@ -19,10 +24,11 @@ final class CellErrors {
     private record Place(int cell, int line) {}
 
     private static final Pattern WRAPPER = Pattern.compile("(REPL\\.)?\\$JShell\\$\\w+[.$]");
+    private static final Pattern WRAPPED = Pattern.compile("REPL\\.\\$JShell\\$(\\d+)");
     private static final String WRAPPING_PACKAGE = "REPL.";
     private static final int MOST_FRAMES = 12;
 
-    private final Map<String, Place> places = new HashMap<>();
+    private final Map<String, Place> places = new ConcurrentHashMap<>();
 
     /** Remembers where the snippet of an identifier stands. */
     void place(String snippet, int cell, int line) {
@@ -64,6 +70,15 @@ final class CellErrors {
                 "CompilationError", "line " + firstLine + ": " + first, traceback);
     }
 
+    /** What the compiler has against a declaration, in brackets; empty where it says nothing. */
+    static String reason(Stream<Diag> diagnostics) {
+        return diagnostics
+                .filter(Diag::isError)
+                .findFirst()
+                .map(diagnostic -> " (" + message(diagnostic).replaceAll("\\s+", " ") + ")")
+                .orElse("");
+    }
+
     // Tabs stay tabs, so that the caret stands below its column whatever their width.
     private static String blank(String text, int columns) {
         StringBuilder blank = new StringBuilder();
@@ -96,7 +111,7 @@ final class CellErrors {
     }
 
     /** Words for what a cell throws. */
-    CellResult.Failed thrown(JShellException exception, Cell cell, int line) {
+    CellResult.Failed thrown(JShellException exception, Cell cell, int line, JShell shell) {
         if (exception instanceof EvalException thrown) {
             List<String> traceback = new ArrayList<>();
             String name = name(thrown);
@@ -113,10 +128,16 @@ final class CellErrors {
         }
         String message = "the cell uses a declaration that is not complete";
         if (exception instanceof UnresolvedReferenceException unresolved) {
+            DeclarationSnippet used = unresolved.getSnippet();
+            List<String> missing = shell.unresolvedDependencies(used).toList();
             message =
                     "`"
-                            + unresolved.getSnippet().source().lines().findFirst().orElse("")
-                            + "` uses what has not been declared yet";
+                            + used.source().lines().findFirst().orElse("")
+                            + (missing.isEmpty()
+                                    ? "` no longer fits what it uses, which has been declared anew"
+                                            + reason(shell.diagnostics(used))
+                                    : "` uses what has not been declared yet: "
+                                            + String.join(", ", missing));
         }
         return new CellResult.Failed(
                 "UnresolvedReference",
@@ -124,8 +145,29 @@ final class CellErrors {
                 List.of("cell " + cell.number() + ", line " + line + ": " + message));
     }
 
+    /** Words for a thread that a cell had started and that has failed. */
+    String threadFailed(String thread, UserException exception) {
+        List<String> lines = new ArrayList<>();
+        String before = "thread " + thread + " failed: ";
+        Throwable failed = exception;
+        while (failed instanceof UserException one) {
+            String message = one.getMessage() == null ? "" : ": " + one.getMessage();
+            lines.add(
+                    WRAPPER.matcher(before + name(one.causeExceptionClass()) + message)
+                            .replaceAll(""));
+            trace(one.getStackTrace(), lines);
+            before = "caused by ";
+            failed = one.getCause();
+        }
+        return String.join("\n", lines) + "\n";
+    }
+
     private static String name(EvalException exception) {
-        String name = String.valueOf(exception.getExceptionClassName());
+        return name(String.valueOf(exception.getExceptionClassName()));
+    }
+
+    private static String name(String className) {
+        String name = className;
         name = WRAPPER.matcher(name).replaceAll("");
         // The kernel's own errors are told by their short names; the long ones say nothing.
         return name.startsWith("org.skewback.kernel.worker.")
@@ -194,6 +236,12 @@ final class CellErrors {
             return "    at " + (type.isEmpty() ? method : name) + " (" + where + ")";
         }
         String type = frame.getClassName();
+        Matcher wrapped = WRAPPED.matcher(type);
+        if (wrapped.lookingAt()) {
+            // Only JShell knows the line, and it tells it for what the cell itself throws.
+            Place cell = places.get(wrapped.group(1));
+            return cell == null ? null : "    at cell " + cell.cell;
+        }
         if (type.startsWith(WRAPPING_PACKAGE)
                 || type.startsWith("org.skewback.kernel.")
                 || type.startsWith("jdk.internal.")

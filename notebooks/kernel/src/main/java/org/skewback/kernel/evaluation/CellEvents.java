@@ -1,7 +1,5 @@
 package org.skewback.kernel.evaluation;
 
-import java.util.Map;
-
 /** What cells do while they run, told on a thread that must not be held up. */
 public interface CellEvents {
 
@@ -18,15 +16,24 @@ public interface CellEvents {
      * Tells that a cell shows a value.
      *
      * @param run number of the run that shows it
-     * @param content content by MIME type
+     * @param shown what it shows
      */
-    void shows(int run, Map<String, String> content);
+    void shows(int run, Shown shown);
+
+    /**
+     * Tells that what a cell has shown and printed so far is to be cleared.
+     *
+     * @param run number of the run
+     * @param wait whether to clear only when something new is there to show
+     */
+    void clears(int run, boolean wait);
 
     /**
      * Tells that a cell waits for a line of input, to be given by {@link Evaluator#giveInput}.
      *
      * @param run number of the run that waits
      * @param prompt what to ask; may be empty
+     * @param secret whether what is typed must not be seen
      */
-    void wantsInput(int run, String prompt);
+    void wantsInput(int run, String prompt, boolean secret);
 }

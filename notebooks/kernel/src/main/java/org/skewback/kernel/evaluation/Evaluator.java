@@ -16,6 +16,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
 import jdk.jshell.DeclarationSnippet;
 import jdk.jshell.Diag;
 import jdk.jshell.ExpressionSnippet;
@@ -59,6 +60,7 @@ public final class Evaluator implements Closeable {
     private final Set<Path> classPath = new LinkedHashSet<>();
     private final Map<String, String> versions = new HashMap<>();
     private CompletableFuture<JavaSession> session;
+    private boolean cellsAreNamed;
     private volatile @Nullable Running running;
 
     /**
@@ -154,13 +156,21 @@ public final class Evaluator implements Closeable {
         return new CellResult.Failed("WorkerStopped", message, List.of(message));
     }
 
-    private static void cellStarts(Cell cell, JavaSession java) throws WorkerGoneException {
-        List<WorkerControl.Slot> slots = cell.id().isEmpty() ? List.of() : java.slots();
+    private void cellStarts(Cell cell, JavaSession java) throws WorkerGoneException {
+        String id = cell.id();
+        if (id != null && id.isEmpty()) {
+            // What once knew its cell must not take the next, nameless one for the same.
+            id = cellsAreNamed ? "run " + cell.run() : null;
+        } else if (id != null) {
+            cellsAreNamed = true;
+        }
+        String told = id == null ? "" : id;
+        List<WorkerControl.Slot> slots = id == null ? List.of() : java.slots();
         java.worker()
                 .ask(
                         Link.Kind.CELL_STARTS,
                         packet -> {
-                            packet.number(cell.run()).text(cell.id()).number(slots.size());
+                            packet.number(cell.run()).text(told).number(slots.size());
                             for (WorkerControl.Slot slot : slots) {
                                 packet.text(slot.className()).text(slot.fieldName());
                             }
@@ -201,7 +211,7 @@ public final class Evaluator implements Closeable {
             }
             for (SnippetEvent event : outcome) {
                 if (event.causeSnippet() != null) {
-                    tellReset(cell, event);
+                    tellConsequence(cell, event, java);
                     continue;
                 }
                 if (event.status() == Snippet.Status.REJECTED) {
@@ -212,8 +222,9 @@ public final class Evaluator implements Closeable {
                             java.shell().diagnostics(event.snippet()).toList());
                 }
                 if (event.exception() != null) {
-                    return java.errors().thrown(event.exception(), cell, line);
+                    return java.errors().thrown(event.exception(), cell, line, java.shell());
                 }
+                tellRetyped(cell, event, outcome, java);
                 declared.add(event.snippet());
                 value = event.snippet();
             }
@@ -306,7 +317,24 @@ public final class Evaluator implements Closeable {
         return !later.isEmpty();
     }
 
-    private void tellReset(Cell cell, SnippetEvent event) {
+    /** Says what a declaration that has changed has done to those that use it. */
+    private void tellConsequence(Cell cell, SnippetEvent event, JavaSession java) {
+        if (event.previousStatus() == Snippet.Status.VALID
+                && event.status() != Snippet.Status.VALID
+                && event.status() != Snippet.Status.OVERWRITTEN
+                && event.status() != Snippet.Status.DROPPED
+                && event.snippet() instanceof DeclarationSnippet declaration
+                && !(declaration instanceof VarSnippet)) {
+            events.printed(
+                    cell.run(),
+                    true,
+                    declaration.name()
+                            + " no longer fits what it uses, which has been declared anew: run its"
+                            + " cell again, or change it"
+                            + CellErrors.reason(java.shell().diagnostics(event.snippet()))
+                            + "\n");
+            return;
+        }
         if (event.snippet() instanceof VarSnippet variable
                 && event.isSignatureChange()
                 && event.previousStatus() == Snippet.Status.VALID) {
@@ -317,6 +345,43 @@ public final class Evaluator implements Closeable {
                             + " has lost its value, because its type was declared anew: run the"
                             + " cell that sets it again\n");
         }
+    }
+
+    /**
+     * Names the variables whose functions go on using a variable that now has another type: they
+     * were compiled against the former one, which lives on for them.
+     */
+    private void tellRetyped(
+            Cell cell, SnippetEvent event, List<SnippetEvent> outcome, JavaSession java) {
+        if (!(event.snippet() instanceof VarSnippet changed)
+                || !event.isSignatureChange()
+                || event.previousStatus() != Snippet.Status.VALID) {
+            return;
+        }
+        List<String> users =
+                java.shell()
+                        .variables()
+                        .filter(v -> java.shell().status(v) == Snippet.Status.VALID)
+                        .filter(v -> outcome.stream().noneMatch(e -> e.snippet().equals(v)))
+                        .filter(v -> holdsFunctionOf(v.source(), changed.name()))
+                        .map(VarSnippet::name)
+                        .toList();
+        if (!users.isEmpty()) {
+            events.printed(
+                    cell.run(),
+                    true,
+                    changed.name()
+                            + " has another type now; "
+                            + String.join(", ", users)
+                            + " still uses the former "
+                            + changed.name()
+                            + " until its cell is run again\n");
+        }
+    }
+
+    private static boolean holdsFunctionOf(String source, String name) {
+        return (source.contains("->") || source.contains("::") || source.contains("new "))
+                && Pattern.compile("\\b" + Pattern.quote(name) + "\\b").matcher(source).find();
     }
 
     private void tellUnresolved(Cell cell, JavaSession java, List<Snippet> declared) {
@@ -519,7 +584,7 @@ public final class Evaluator implements Closeable {
     }
 
     @Override
-    public void close() throws IOException {
+    public synchronized void close() throws IOException {
         closeSession();
         Files.deleteIfExists(workerJar);
         Files.deleteIfExists(folder);

@@ -25,7 +25,7 @@ final class JavaSession implements Closeable {
                     "import java.util.*;",
                     "import java.util.function.*;",
                     "import java.util.stream.*;",
-                    "import static " + CellFunctions.class.getName() + ".display;");
+                    "import static " + CellFunctions.class.getName() + ".*;");
 
     private static final Set<String> HOLDING_NO_OBJECT =
             Set.of("boolean", "byte", "short", "char", "int", "long", "float", "double", "String");
@@ -47,7 +47,12 @@ final class JavaSession implements Closeable {
      * @throws IOException if the worker cannot be started
      */
     JavaSession(Path workerJar, CellEvents events, Collection<Path> classPath) throws IOException {
-        worker = new WorkerProcess(workerJar, events);
+        worker =
+                new WorkerProcess(
+                        workerJar,
+                        events,
+                        (run, thread, exception) ->
+                                events.printed(run, true, errors.threadFailed(thread, exception)));
         control = new WorkerControl(worker);
         shell =
                 JShell.builder()

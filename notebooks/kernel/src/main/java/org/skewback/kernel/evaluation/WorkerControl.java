@@ -111,7 +111,8 @@ final class WorkerControl implements ExecutionControl {
         throw new InternalException("no outcome");
     }
 
-    private static UserException failure(Link.Reader answer) {
+    /** Reads the chain of exceptions of a packet. */
+    static UserException failure(Link.Reader answer) {
         int count = answer.number();
         List<UserException> chain = new ArrayList<>();
         for (int i = 0; i < count; i++) {

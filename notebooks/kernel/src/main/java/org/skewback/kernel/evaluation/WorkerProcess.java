@@ -19,10 +19,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import jdk.jshell.spi.ExecutionControl;
 import org.jspecify.annotations.Nullable;
 import org.skewback.kernel.worker.Link;
 import org.skewback.kernel.worker.WorkerMain;
@@ -34,12 +36,28 @@ final class WorkerProcess implements Closeable {
     static final String OPTIONS = "SKEWBACK_WORKER_OPTIONS";
 
     private static final int CONNECT_MILLIS = 30_000;
+    private static final int FAREWELL_MILLIS = 500;
+
+    /** Told of threads that end with an exception after or beside the cell that started them. */
+    interface ThreadFailures {
+
+        /**
+         * Tells of one failure.
+         *
+         * @param run number of the run that started the thread
+         * @param thread name of the thread
+         * @param exception what it threw
+         */
+        void threadFailed(int run, String thread, ExecutionControl.UserException exception);
+    }
 
     private final Process process;
     private final CompletableFuture<Link> link = new CompletableFuture<>();
     private final Map<Integer, CompletableFuture<Link.Reader>> open = new ConcurrentHashMap<>();
+    private final CountDownLatch ended = new CountDownLatch(1);
     private final AtomicInteger numbers = new AtomicInteger();
     private final CellEvents events;
+    private final ThreadFailures failures;
     private volatile @Nullable String end;
     private volatile @Nullable String killedBecause;
 
@@ -48,10 +66,12 @@ final class WorkerProcess implements Closeable {
      *
      * @param jar jar of the worker's classes
      * @param events told what the cells do
+     * @param failures told of threads of the cells that fail
      * @throws IOException if the VM cannot be started
      */
-    WorkerProcess(Path jar, CellEvents events) throws IOException {
+    WorkerProcess(Path jar, CellEvents events, ThreadFailures failures) throws IOException {
         this.events = events;
+        this.failures = failures;
         ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
         try {
             server.setSoTimeout(CONNECT_MILLIS);
@@ -106,7 +126,12 @@ final class WorkerProcess implements Closeable {
             Link connected = accept(server, token);
             link.complete(connected);
             while (true) {
-                received(connected.receive());
+                Link.Reader packet = connected.receive();
+                try {
+                    received(packet);
+                } catch (RuntimeException e) {
+                    System.err.println("skewback: a packet of the worker was dropped: " + e);
+                }
             }
         } catch (IOException e) {
             ended();
@@ -152,8 +177,18 @@ final class WorkerProcess implements Closeable {
                 }
             }
             case OUTPUT -> events.printed(packet.number(), packet.flag(), packet.text());
-            case DISPLAY -> events.shows(packet.number(), content(packet));
-            case INPUT_WANTED -> events.wantsInput(packet.number(), packet.text());
+            case DISPLAY -> {
+                int run = packet.number();
+                String id = packet.text();
+                boolean again = packet.flag();
+                events.shows(run, new Shown(id, again, content(packet)));
+            }
+            case CLEAR -> events.clears(packet.number(), packet.flag());
+            case INPUT_WANTED -> events.wantsInput(packet.number(), packet.text(), packet.flag());
+            case THREAD_FAILED -> {
+                int run = packet.number();
+                failures.threadFailed(run, packet.text(), WorkerControl.failure(packet));
+            }
             default -> System.err.println("the worker sent " + packet.kind());
         }
     }
@@ -188,6 +223,7 @@ final class WorkerProcess implements Closeable {
             }
         }
         end = reason;
+        ended.countDown();
         link.completeExceptionally(new WorkerGoneException(reason));
         for (Integer number : List.copyOf(open.keySet())) {
             fail(number, reason);
@@ -281,8 +317,18 @@ final class WorkerProcess implements Closeable {
         process.destroyForcibly();
     }
 
+    /** Lets the worker send what its cells have printed, and ends it. */
     @Override
     public void close() {
-        kill("the kernel is shutting down");
+        killedBecause = "the kernel is shutting down";
+        tell(Link.packet(Link.Kind.END));
+        try {
+            if (!link.isDone() || !ended.await(FAREWELL_MILLIS, TimeUnit.MILLISECONDS)) {
+                process.destroyForcibly();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            process.destroyForcibly();
+        }
     }
 }

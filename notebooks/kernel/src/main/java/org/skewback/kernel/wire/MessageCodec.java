@@ -1,8 +1,6 @@
 package org.skewback.kernel.wire;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -16,7 +14,6 @@ public final class MessageCodec {
     private static final byte[] DELIMITER = "<IDS|MSG>".getBytes(StandardCharsets.US_ASCII);
     private static final int SIGNED_PARTS = 4;
 
-    private final ObjectMapper json = new ObjectMapper();
     private final Signature signature;
 
     /**
@@ -84,8 +81,8 @@ public final class MessageCodec {
 
     private byte[] bytes(JsonNode node) {
         try {
-            return json.writeValueAsBytes(node);
-        } catch (JsonProcessingException e) {
+            return ExactJson.write(node);
+        } catch (IOException e) {
             throw new IllegalStateException("a tree of JSON could not be written", e);
         }
     }
@@ -93,7 +90,7 @@ public final class MessageCodec {
     private ObjectNode object(String part, byte[] bytes) throws BadMessageException {
         JsonNode node;
         try {
-            node = json.readTree(bytes);
+            node = ExactJson.read(bytes);
         } catch (IOException e) {
             throw new BadMessageException("the " + part + " of a message is not JSON", e);
         }

@@ -15,8 +15,8 @@ final class CellInput extends InputStream {
 
         NobodyAnswers() {
             super(
-                    "the cell reads System.in, but whoever runs this notebook does not take input;"
-                            + " give the value in the cell itself");
+                    "the cell asks for input, but whoever runs this notebook does not take input"
+                            + " (System.in is closed to it); give the value in the cell itself");
         }
     }
 
@@ -40,7 +40,7 @@ final class CellInput extends InputStream {
     }
 
     @Override
-    public int available() {
+    public synchronized int available() {
         return line.length - position;
     }
 
@@ -50,7 +50,6 @@ final class CellInput extends InputStream {
         return read(one, 0, 1) < 0 ? -1 : one[0] & 0xff;
     }
 
-    // Scanner turns an IOException into "no line found", so a refusal must be unchecked.
     @Override
     public synchronized int read(byte @Nullable [] target, int offset, int count)
             throws IOException {
@@ -58,25 +57,40 @@ final class CellInput extends InputStream {
             return 0;
         }
         if (position == line.length) {
-            replies.clear();
-            output.flush();
-            link.send(Link.packet(Link.Kind.INPUT_WANTED).number(Run.ofThisThread()).text(""));
-            Reply reply;
-            try {
-                reply = replies.take();
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                throw new Stop.CellStopped();
-            }
-            if (!reply.given) {
-                throw new NobodyAnswers();
-            }
-            line = (reply.line + "\n").getBytes(StandardCharsets.UTF_8);
+            line = (ask("", false) + "\n").getBytes(StandardCharsets.UTF_8);
             position = 0;
         }
         int taken = Math.min(count, line.length - position);
         System.arraycopy(line, position, target, offset, taken);
         position += taken;
         return taken;
+    }
+
+    /**
+     * Asks for one line.
+     *
+     * @throws NobodyAnswers if nobody takes input; unchecked, because Scanner turns an IOException
+     *     into "no line found"
+     * @throws Stop.CellStopped if the cell is interrupted while it waits
+     */
+    synchronized String ask(String prompt, boolean secret) throws IOException {
+        replies.clear();
+        output.flush();
+        link.send(
+                Link.packet(Link.Kind.INPUT_WANTED)
+                        .number(Run.ofThisThread())
+                        .text(prompt)
+                        .flag(secret));
+        Reply reply;
+        try {
+            reply = replies.take();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new Stop.CellStopped();
+        }
+        if (!reply.given) {
+            throw new NobodyAnswers();
+        }
+        return reply.line;
     }
 }

@@ -15,7 +15,7 @@ import java.util.Map;
 final class CellOutput {
 
     static final int BATCH = 1 << 16;
-    static final int MOST = 1 << 24;
+    static final int MOST = 1 << 22;
     private static final int PERIOD_MILLIS = 50;
 
     /** One stream of one run. */
@@ -36,7 +36,7 @@ final class CellOutput {
             append(more, offset, allowed);
             if (allowed < count && total <= MOST) {
                 byte[] note =
-                        "\n(the output of this cell is too long; the rest is not shown)\n"
+                        "\n(this cell has printed more than 4 MiB; the rest is not shown)\n"
                                 .getBytes(StandardCharsets.UTF_8);
                 append(note, 0, note.length);
                 total = MOST + 1L;
@@ -104,7 +104,13 @@ final class CellOutput {
                         CellOutput.this.write(error, more, offset, count);
                     }
                 };
-        return new PrintStream(bytes, false, StandardCharsets.UTF_8);
+        return new PrintStream(bytes, false, StandardCharsets.UTF_8) {
+            // A cell that closes its output must not silence the cells after it.
+            @Override
+            public void close() {
+                flush();
+            }
+        };
     }
 
     private void write(boolean error, byte[] more, int offset, int count) {

@@ -1,6 +1,7 @@
 package org.skewback.kernel.worker;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.lang.instrument.Instrumentation;
 import java.lang.instrument.UnmodifiableClassException;
 import java.lang.reflect.Field;
@@ -25,6 +26,7 @@ final class CellRunner {
 
     private final Link link;
     private final CellOutput output;
+    private final CellInput input;
     private final Instrumentation instrumentation;
     private final CellLoader loader = new CellLoader();
     private final Renderer renderer = new Renderer(loader);
@@ -35,16 +37,36 @@ final class CellRunner {
     // Guarded by this: an order to stop must not hit the thread outside the run it is meant for.
     private int running = Run.NONE;
 
-    CellRunner(Link link, CellOutput output, Instrumentation instrumentation) {
+    CellRunner(Link link, CellOutput output, CellInput input, Instrumentation instrumentation) {
         this.link = link;
         this.output = output;
+        this.input = input;
         this.instrumentation = instrumentation;
         thread.setContextClassLoader(loader);
         CellFunctions.connect(this);
     }
 
     void start() {
+        Thread.setDefaultUncaughtExceptionHandler((failed, thrown) -> failed(failed, thrown));
         thread.start();
+    }
+
+    /** Tells of a thread that a cell had started and that has ended with an exception. */
+    private void failed(Thread failed, Throwable thrown) {
+        if (thrown instanceof Stop.CellStopped) {
+            return;
+        }
+        Link.Writer packet =
+                Link.packet(Link.Kind.THREAD_FAILED)
+                        .number(Run.ofThisThread())
+                        .text(failed.getName());
+        failure(thrown, packet);
+        output.flush();
+        try {
+            link.send(packet);
+        } catch (IOException e) {
+            WorkerMain.leave();
+        }
     }
 
     void request(Link.Reader packet) {
@@ -59,15 +81,38 @@ final class CellRunner {
         }
     }
 
-    void display(@Nullable Object value) {
+    /** Shows a value, under a name where that is not empty, in place of what it showed before. */
+    void display(@Nullable Object value, String name, boolean again) {
         try {
             Map<String, String> content = renderer.render(value);
             output.flush();
-            link.send(content(Link.packet(Link.Kind.DISPLAY).number(Run.ofThisThread()), content));
+            Link.Writer packet =
+                    Link.packet(Link.Kind.DISPLAY)
+                            .number(Run.ofThisThread())
+                            .text(name)
+                            .flag(again);
+            link.send(content(packet, content));
         } catch (InterruptedException e) {
             throw new Stop.CellStopped();
         } catch (IOException e) {
             WorkerMain.leave();
+        }
+    }
+
+    void clearOutput(boolean wait) {
+        output.flush();
+        try {
+            link.send(Link.packet(Link.Kind.CLEAR).number(Run.ofThisThread()).flag(wait));
+        } catch (IOException e) {
+            WorkerMain.leave();
+        }
+    }
+
+    String ask(String prompt, boolean secret) {
+        try {
+            return input.ask(prompt, secret);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -182,7 +227,8 @@ final class CellRunner {
         Map<String, String> content = new LinkedHashMap<>(renderer.render(value));
         content.keySet().removeIf(type -> !type.endsWith("+json"));
         if (!content.isEmpty()) {
-            link.send(content(Link.packet(Link.Kind.DISPLAY).number(run), content));
+            Link.Writer packet = Link.packet(Link.Kind.DISPLAY).number(run).text("").flag(false);
+            link.send(Displays.content(packet, content));
         }
     }
 

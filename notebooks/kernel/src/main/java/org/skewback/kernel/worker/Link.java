@@ -43,14 +43,20 @@ public final class Link implements Closeable {
         STOP,
         /** Front to worker: a line of input, or the refusal of one. */
         INPUT,
+        /** Front to worker: send what has been printed, and end. */
+        END,
         /** Worker to front: the answer to a request. */
         ANSWER,
         /** Worker to front: text of a stream. */
         OUTPUT,
-        /** Worker to front: a value to show. */
+        /** Worker to front: a value to show; run, name of the display, whether it is shown again. */
         DISPLAY,
-        /** Worker to front: a cell wants a line of input. */
-        INPUT_WANTED
+        /** Worker to front: the output of a cell is to be cleared; run, whether to wait. */
+        CLEAR,
+        /** Worker to front: a cell wants a line of input; run, prompt, whether it is secret. */
+        INPUT_WANTED,
+        /** Worker to front: a thread that a cell had started failed; run, its name, the exceptions. */
+        THREAD_FAILED
     }
 
     /** How a request to the worker ended. */

@@ -53,7 +53,7 @@ public final class WorkerMain {
         System.setErr(output.stream(true));
         System.setIn(input);
         output.start();
-        CellRunner runner = new CellRunner(link, output, agent);
+        CellRunner runner = new CellRunner(link, output, input, agent);
         runner.start();
         try {
             while (true) {
@@ -61,6 +61,10 @@ public final class WorkerMain {
                 switch (packet.kind()) {
                     case STOP -> runner.stop(packet.number());
                     case INPUT -> input.received(packet.flag(), packet.text());
+                    case END -> {
+                        output.flush();
+                        leave();
+                    }
                     default -> runner.request(packet);
                 }
             }

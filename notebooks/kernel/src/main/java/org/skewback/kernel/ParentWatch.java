@@ -1,0 +1,62 @@
+package org.skewback.kernel;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Ends the kernel when the program that started it has ended, so that none is left behind.
+ *
+ * <p>Jupyter names that program in the environment variable {@value #VARIABLE}: on POSIX systems by
+ * its process number, on Windows by a handle, which Java cannot use; there the process that started
+ * this one is watched.
+ */
+final class ParentWatch {
+
+    static final String VARIABLE = "JPY_PARENT_PID";
+
+    private ParentWatch() {}
+
+    /**
+     * Finds the process to watch.
+     *
+     * @param environment environment variables
+     * @param system name of the operating system, as {@code os.name} gives it
+     * @param parent the process that started this one
+     * @return the process; empty where nobody asks to be watched
+     */
+    static Optional<ProcessHandle> watched(
+            Map<String, String> environment, String system, Optional<ProcessHandle> parent) {
+        String named = environment.getOrDefault(VARIABLE, "").strip();
+        if (named.isEmpty()) {
+            return Optional.empty();
+        }
+        if (system.toLowerCase(Locale.ROOT).startsWith("windows")) {
+            return parent;
+        }
+        try {
+            // A process that is gone already leaves only its number; the one that started this
+            // kernel says whether that is so.
+            return ProcessHandle.of(Long.parseLong(named)).or(() -> parent);
+        } catch (NumberFormatException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Calls back once the program that started this kernel has ended. */
+    static void start(Runnable ended) {
+        watched(System.getenv(), System.getProperty("os.name"), ProcessHandle.current().parent())
+                .ifPresent(
+                        process -> {
+                            Thread thread =
+                                    new Thread(
+                                            () -> {
+                                                process.onExit().join();
+                                                ended.run();
+                                            },
+                                            "skewback-parent");
+                            thread.setDaemon(true);
+                            thread.start();
+                        });
+    }
+}
