@@ -8,9 +8,10 @@ import java.nio.channels.Pipe;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
 import org.skewback.kernel.wire.BadMessageException;
 import org.skewback.kernel.wire.ConnectionFile;
@@ -28,6 +29,8 @@ import org.zeromq.ZMQ;
 final class KernelSockets implements Closeable {
 
     private static final int LINGER_MILLIS = 1000;
+    private static final int WAIT_MILLIS = 100;
+    private static final int MOST_WAITING = 1000;
 
     private record Outgoing(Channel channel, Message message) {}
 
@@ -36,7 +39,7 @@ final class KernelSockets implements Closeable {
     private final ZMQ.Socket heartbeat;
     private final MessageCodec codec;
     private final BiConsumer<Channel, Message> receiver;
-    private final Queue<Outgoing> outgoing = new ConcurrentLinkedQueue<>();
+    private final BlockingQueue<Outgoing> outgoing = new LinkedBlockingQueue<>(MOST_WAITING);
     private final Pipe wake;
     private final CountDownLatch ended = new CountDownLatch(1);
     private volatile boolean closing;
@@ -88,14 +91,24 @@ final class KernelSockets implements Closeable {
     }
 
     /**
-     * Sends a message in turn.
+     * Sends a message in turn. Whoever sends faster than the sockets take it has to wait.
      *
      * @param channel where to send it
      * @param message the message
      */
     void send(Channel channel, Message message) {
-        outgoing.add(new Outgoing(channel, message));
-        wake();
+        try {
+            Outgoing next = new Outgoing(channel, message);
+            while (!outgoing.offer(next, WAIT_MILLIS, TimeUnit.MILLISECONDS)) {
+                if (ended.getCount() == 0) {
+                    return;
+                }
+                wake();
+            }
+            wake();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private void wake() {

@@ -221,9 +221,14 @@ final class KernelClient implements AutoCloseable {
         }
     }
 
+    /** Waits for the next request for input. */
+    Message inputRequest() throws IOException {
+        return receive(stdin);
+    }
+
     /** Answers the next request for input and gives what it asked. */
     JsonNode giveInput(String line) throws IOException {
-        Message request = receive(stdin);
+        Message request = inputRequest();
         Frames.send(
                 stdin,
                 codec.encode(

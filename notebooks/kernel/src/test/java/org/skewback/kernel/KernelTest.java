@@ -17,6 +17,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.skewback.kernel.wire.Message;
 
 /**
  * Runs cells in a real kernel. What a reply must hold is said by the Jupyter client documentation,
@@ -446,6 +449,77 @@ class KernelTest {
         KernelClient.Run run = client.await(endless);
         assertEquals("CellInterrupted", run.reply().path("ename").asText());
         assertEquals("6", value("held"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "while (true) { try { Thread.sleep(100_000); } catch (InterruptedException e) { }"
+                        + " }",
+                "int fall(int i) { return fall(i) + fall(i + 1) > 0 ? i % 1000 : fall(0); }"
+                        + " while (true) { try { fall(0); } catch (StackOverflowError e) { } }",
+                "IntStream.iterate(0, i -> 1).filter(i -> i > 1).findFirst()",
+                "IntStream.range(0, 4).parallel().forEach(i -> { while (true) { } });",
+                "while (true) { System.out.println(1); }",
+                "while (true) { display(1); }",
+                "while (true) { updateDisplay(1, \"started\"); }",
+                "synchronized (Object.class) { Object.class.wait(); }"
+            })
+    void whateverACellIsBusyWithEndsAndKeepsTheVariables(String code) throws IOException {
+        client.run("int held = 6;");
+        var endless = KernelClient.execute("display(0, \"started\");\n" + code);
+        client.send(endless);
+        client.published(endless, "display_data");
+        assertEquals("ok", client.askControl("interrupt_request").path("status").asText());
+        KernelClient.Run run = client.await(endless);
+        assertEquals("CellInterrupted", run.reply().path("ename").asText(), run.traceback());
+        assertEquals("6", value("held"));
+    }
+
+    @Test
+    void aCellThatWaitsForInputCanBeInterrupted() throws IOException {
+        var waiting = KernelClient.execute("new Scanner(System.in).nextLine()");
+        waiting.content().put("allow_stdin", true);
+        client.send(waiting);
+        client.inputRequest();
+        assertEquals("ok", client.askControl("interrupt_request").path("status").asText());
+        assertEquals("CellInterrupted", client.await(waiting).reply().path("ename").asText());
+    }
+
+    @Test
+    void whatAnInterruptedCellHasStartedEndsWithIt() throws IOException {
+        client.run("long turns = 0;");
+        var endless =
+                KernelClient.execute(
+                        "var busy = new Thread(() -> { while (true) turns++; });\n"
+                                + "busy.start();\ndisplay(0);\nbusy.join();");
+        client.send(endless);
+        client.published(endless, "display_data");
+        client.askControl("interrupt_request");
+        assertEquals("CellInterrupted", client.await(endless).reply().path("ename").asText());
+        assertEquals("false", value("busy.join(10_000); busy.isAlive()"));
+    }
+
+    @Test
+    void aDisplayThatChangesFasterThanItCanBeSeenEndsInItsLastState() throws IOException {
+        KernelClient.Run run =
+                client.run(
+                        "display(-1, \"count\");\n"
+                            + "for (int i = 0; i < 20_000; i++) { updateDisplay(i, \"count\"); }");
+        List<Message> states = run.of("update_display_data");
+        assertTrue(states.size() < 1000, "states: " + states.size());
+        assertEquals(
+                "19999",
+                states.get(states.size() - 1).content().path("data").path("text/plain").asText());
+    }
+
+    @Test
+    void moreValuesThanCanBeReadAreLeftOut() throws IOException {
+        KernelClient.Run run = client.run("for (int i = 0; i < 2_100; i++) { display(i); }");
+        List<Message> shown = run.of("display_data");
+        assertEquals(2_001, shown.size());
+        String last = shown.get(2_000).content().path("data").path("text/plain").asText();
+        assertTrue(last.contains("the rest is left out"), last);
     }
 
     @Test

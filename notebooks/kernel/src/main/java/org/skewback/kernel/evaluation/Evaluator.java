@@ -61,6 +61,7 @@ public final class Evaluator implements Closeable {
     private final Map<String, String> versions = new HashMap<>();
     private CompletableFuture<JavaSession> session;
     private boolean cellsAreNamed;
+    private volatile boolean closed;
     private volatile @Nullable Running running;
 
     /**
@@ -148,7 +149,9 @@ public final class Evaluator implements Closeable {
 
     private CellResult lost(String reason) {
         closeSession();
-        session = start();
+        if (!closed) {
+            session = start();
+        }
         String message =
                 reason
                         + "; all variables are lost. A fresh worker is starting: run the cells"
@@ -585,6 +588,7 @@ public final class Evaluator implements Closeable {
 
     @Override
     public synchronized void close() throws IOException {
+        closed = true;
         closeSession();
         Files.deleteIfExists(workerJar);
         Files.deleteIfExists(folder);

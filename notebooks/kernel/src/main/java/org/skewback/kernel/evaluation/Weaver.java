@@ -13,8 +13,9 @@ import org.objectweb.asm.Type;
 import org.skewback.kernel.worker.Stop;
 
 /**
- * Makes the bytecode of cells stoppable: before each jump back, that is once in every turn of a loop,
- * it asks whether to stop; and calls that would end the VM become errors.
+ * Makes the bytecode of cells stoppable: as a method begins and before each jump back, that is once in
+ * every turn of a loop, it asks whether to stop; and calls that would end the VM become errors. A loop
+ * of a library that calls a cell's function is stopped by that function.
  */
 final class Weaver {
 
@@ -41,7 +42,9 @@ final class Weaver {
                             String signature,
                             String[] exceptions) {
                         return new Method(
-                                super.visitMethod(access, name, descriptor, signature, exceptions));
+                                super.visitMethod(access, name, descriptor, signature, exceptions),
+                                // A class whose initializer has failed is lost for good.
+                                !name.equals("<clinit>"));
                     }
                 },
                 0);
@@ -58,8 +61,23 @@ final class Weaver {
 
         private final Set<Label> passed = new HashSet<>();
 
-        Method(MethodVisitor next) {
+        private final boolean atStart;
+
+        Method(MethodVisitor next, boolean atStart) {
             super(Opcodes.ASM9, next);
+            this.atStart = atStart;
+        }
+
+        @Override
+        public void visitCode() {
+            super.visitCode();
+            if (atStart) {
+                check();
+            }
+        }
+
+        private void check() {
+            super.visitMethodInsn(Opcodes.INVOKESTATIC, STOP, "check", "()V", false);
         }
 
         @Override
@@ -71,7 +89,7 @@ final class Weaver {
         @Override
         public void visitJumpInsn(int opcode, Label label) {
             if (passed.contains(label)) {
-                super.visitMethodInsn(Opcodes.INVOKESTATIC, STOP, "check", "()V", false);
+                check();
             }
             super.visitJumpInsn(opcode, label);
         }

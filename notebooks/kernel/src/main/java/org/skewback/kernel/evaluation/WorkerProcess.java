@@ -302,7 +302,7 @@ final class WorkerProcess implements Closeable {
             try {
                 connected.send(packet);
             } catch (IOException e) {
-                System.err.println("the worker could not be told: " + e);
+                // The thread that receives has found out, or will.
             }
         }
     }

@@ -77,10 +77,12 @@ final class CellOutput {
     }
 
     private final Link link;
+    private final Displays displays;
     private final Map<Long, Gathered> streams = new LinkedHashMap<>();
 
-    CellOutput(Link link) {
+    CellOutput(Link link, Displays displays) {
         this.link = link;
+        this.displays = displays;
     }
 
     /** Starts the thread that sends what has come together. */
@@ -128,8 +130,13 @@ final class CellOutput {
         }
     }
 
-    /** Sends all that has been printed. */
+    /** Sends all that has been printed, and the last state of what is shown in place. */
     void flush() {
+        try {
+            displays.flush();
+        } catch (IOException e) {
+            WorkerMain.leave();
+        }
         synchronized (streams) {
             for (Gathered gathered : streams.values()) {
                 send(gathered, gathered.whole());

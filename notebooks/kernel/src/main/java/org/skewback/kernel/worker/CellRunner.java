@@ -26,6 +26,7 @@ final class CellRunner {
 
     private final Link link;
     private final CellOutput output;
+    private final Displays displays;
     private final CellInput input;
     private final Instrumentation instrumentation;
     private final CellLoader loader = new CellLoader();
@@ -37,9 +38,15 @@ final class CellRunner {
     // Guarded by this: an order to stop must not hit the thread outside the run it is meant for.
     private int running = Run.NONE;
 
-    CellRunner(Link link, CellOutput output, CellInput input, Instrumentation instrumentation) {
+    CellRunner(
+            Link link,
+            CellOutput output,
+            Displays displays,
+            CellInput input,
+            Instrumentation instrumentation) {
         this.link = link;
         this.output = output;
+        this.displays = displays;
         this.input = input;
         this.instrumentation = instrumentation;
         thread.setContextClassLoader(loader);
@@ -85,13 +92,12 @@ final class CellRunner {
     void display(@Nullable Object value, String name, boolean again) {
         try {
             Map<String, String> content = renderer.render(value);
-            output.flush();
-            Link.Writer packet =
-                    Link.packet(Link.Kind.DISPLAY)
-                            .number(Run.ofThisThread())
-                            .text(name)
-                            .flag(again);
-            link.send(content(packet, content));
+            if (again) {
+                displays.showAgain(name, content);
+            } else {
+                output.flush();
+                displays.show(name, content);
+            }
         } catch (InterruptedException e) {
             throw new Stop.CellStopped();
         } catch (IOException e) {
@@ -121,8 +127,8 @@ final class CellRunner {
             try {
                 answer(requests.take());
             } catch (InterruptedException e) {
-                // An order to stop that came when its run had just ended: nothing is left to stop.
-                Stop.clear();
+                // An order to stop that came when its run had just ended: the next request is
+                // served.
             } catch (IOException e) {
                 WorkerMain.leave();
             }
@@ -152,8 +158,8 @@ final class CellRunner {
 
     /** Ends a run, or a part of it, and says whether it was told to stop. */
     private synchronized boolean end() {
+        boolean stopped = Stop.isTold(running);
         running = Run.NONE;
-        boolean stopped = Stop.clear();
         Thread.interrupted();
         return stopped;
     }
@@ -162,6 +168,8 @@ final class CellRunner {
         int run = request.number();
         String cell = request.text();
         int count = request.number();
+        // What a cell that was stopped has left running had until now to stop too.
+        Stop.clear();
         Run.starts(run);
         begin(run);
         try {
@@ -354,19 +362,13 @@ final class CellRunner {
         try {
             Map<String, String> content = renderer.render(last);
             answer.outcome(Link.Outcome.DONE);
-            content(answer, content);
+            Displays.content(answer, content);
         } catch (InterruptedException e) {
             answer.outcome(Link.Outcome.STOPPED);
         } finally {
             last = null;
             end();
         }
-    }
-
-    private static Link.Writer content(Link.Writer packet, Map<String, String> content) {
-        packet.number(content.size());
-        content.forEach((type, text) -> packet.text(type).text(text));
-        return packet;
     }
 
     private void forget(Link.Reader request, Link.Writer answer) {

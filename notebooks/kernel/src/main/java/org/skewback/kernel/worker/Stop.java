@@ -1,7 +1,7 @@
 package org.skewback.kernel.worker;
 
 /**
- * What the bytecode of cells calls at the end of each loop and instead of leaving the VM.
+ * What the bytecode of cells calls in each method and each turn of a loop, and instead of leaving the VM.
  *
  * <p>The state is static because woven bytecode has nothing else to call.
  */
@@ -61,15 +61,21 @@ public final class Stop {
         exit(status);
     }
 
-    /** Tells a run to stop. */
+    /**
+     * Tells a run to stop. The order stands until it is cleared, for all threads that belong to the
+     * run.
+     */
     static void stop(int run) {
         stopped = run;
     }
 
-    /** Takes the order back and says whether there was one. */
-    static boolean clear() {
-        boolean was = stopped != Run.NONE;
+    /** Whether a run was told to stop. */
+    static boolean isTold(int run) {
+        return stopped == run;
+    }
+
+    /** Takes the order back. */
+    static void clear() {
         stopped = Run.NONE;
-        return was;
     }
 }

@@ -47,13 +47,14 @@ public final class WorkerMain {
         }
         Link link = new Link(new Socket(InetAddress.getLoopbackAddress(), Integer.parseInt(port)));
         link.send(Link.packet(Link.Kind.HELLO).text(token));
-        CellOutput output = new CellOutput(link);
+        Displays displays = new Displays(link);
+        CellOutput output = new CellOutput(link, displays);
         CellInput input = new CellInput(link, output);
         System.setOut(output.stream(false));
         System.setErr(output.stream(true));
         System.setIn(input);
         output.start();
-        CellRunner runner = new CellRunner(link, output, input, agent);
+        CellRunner runner = new CellRunner(link, output, displays, input, agent);
         runner.start();
         try {
             while (true) {
