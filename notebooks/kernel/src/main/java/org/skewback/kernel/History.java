@@ -3,26 +3,88 @@ package org.skewback.kernel;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.skewback.kernel.HistoryFile.Entry;
 
-/** What has been run in this session. Used by one thread. */
+/**
+ * What has been run, in this session and in those before it. A history that cannot be read or written
+ * is told once, and this session's alone is kept.
+ */
 final class History {
 
-    private static final int SESSION = 1;
+    private static final int MOST_KEPT = 5000;
 
-    private record Entry(int line, String input, String output) {}
+    private @Nullable HistoryFile file;
+    private final List<Entry> own = new ArrayList<>();
+    private int session;
 
-    private final List<Entry> entries = new ArrayList<>();
+    History(Optional<HistoryFile> file) {
+        this.file = file.orElse(null);
+    }
 
     /** Adds a cell and the text of its value, which may be empty. */
-    void add(int line, String input, String output) {
-        entries.add(new Entry(line, input, output));
+    synchronized void add(int line, String input, String output) {
+        Entry entry = new Entry(session(), line, input, output);
+        own.add(entry);
+        if (own.size() > MOST_KEPT) {
+            own.remove(0);
+        }
+        HistoryFile kept = file;
+        if (kept != null) {
+            try {
+                kept.add(entry);
+            } catch (IOException e) {
+                giveUp(e);
+            }
+        }
+    }
+
+    private void giveUp(IOException e) {
+        file = null;
+        KernelSockets.log("the history is not kept over sessions", e);
+    }
+
+    private int session() {
+        HistoryFile kept = file;
+        if (session == 0) {
+            session = 1;
+            if (kept != null) {
+                try {
+                    session = kept.begin();
+                } catch (IOException e) {
+                    giveUp(e);
+                }
+            }
+        }
+        return session;
+    }
+
+    private List<Entry> all() {
+        List<Entry> all = new ArrayList<>();
+        HistoryFile kept = file;
+        if (kept != null) {
+            try {
+                // Another kernel that began at the same time may have the same number.
+                for (Entry entry : kept.read()) {
+                    if (entry.session() < session()) {
+                        all.add(entry);
+                    }
+                }
+            } catch (IOException e) {
+                giveUp(e);
+            }
+        }
+        all.addAll(own);
+        return all;
     }
 
     /**
@@ -31,54 +93,56 @@ final class History {
      * @param request content of a {@code history_request}
      * @return the list of the reply: session, line and input, with the output where it is asked for
      */
-    ArrayNode answer(JsonNode request) {
+    synchronized ArrayNode answer(JsonNode request) {
         List<Entry> found =
                 switch (request.path("hist_access_type").asText("")) {
                     case "range" -> range(request);
                     case "search" -> search(request);
-                    default -> last(entries, request.path("n").asInt(entries.size()));
+                    default -> last(all(), request.path("n").asInt(Integer.MAX_VALUE));
                 };
         boolean output = request.path("output").asBoolean(false);
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
         for (Entry entry : found) {
-            ArrayNode item = list.addArray().add(SESSION).add(entry.line);
+            ArrayNode item = list.addArray().add(entry.session()).add(entry.line());
             if (output) {
-                ArrayNode both = item.addArray().add(entry.input);
-                if (entry.output.isEmpty()) {
+                ArrayNode both = item.addArray().add(entry.input());
+                if (entry.output().isEmpty()) {
                     both.addNull();
                 } else {
-                    both.add(entry.output);
+                    both.add(entry.output());
                 }
             } else {
-                item.add(entry.input);
+                item.add(entry.input());
             }
         }
         return list;
     }
 
+    /** A session of 0 is this one, one below 0 as many before it. */
     private List<Entry> range(JsonNode request) {
-        int session = request.path("session").asInt(0);
-        if (session != 0 && session != SESSION) {
-            return List.of();
-        }
+        int asked = request.path("session").asInt(0);
+        int wanted = asked > 0 ? asked : session() + asked;
         int start = request.path("start").asInt(0);
         int stop = request.path("stop").asInt(Integer.MAX_VALUE);
-        return entries.stream().filter(e -> e.line >= start && e.line < stop).toList();
+        return all().stream()
+                .filter(e -> e.session() == wanted && e.line() >= start && e.line() < stop)
+                .toList();
     }
 
     private List<Entry> search(JsonNode request) {
         Predicate<String> wanted = glob(request.path("pattern").asText("*"));
         boolean unique = request.path("unique").asBoolean(false);
+        List<Entry> entries = all();
         List<Entry> found = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (int i = entries.size() - 1; i >= 0; i--) {
             Entry entry = entries.get(i);
-            if (wanted.test(entry.input) && (seen.add(entry.input) || !unique)) {
+            if (wanted.test(entry.input()) && (seen.add(entry.input()) || !unique)) {
                 found.add(entry);
             }
         }
         Collections.reverse(found);
-        return last(found, request.path("n").asInt(found.size()));
+        return last(found, request.path("n").asInt(Integer.MAX_VALUE));
     }
 
     private static List<Entry> last(List<Entry> list, int count) {

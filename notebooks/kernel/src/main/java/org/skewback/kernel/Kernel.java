@@ -43,7 +43,7 @@ public final class Kernel implements CellEvents {
     private final String session = UUID.randomUUID().toString();
     private final BlockingQueue<Message> shell = new LinkedBlockingQueue<>();
     private final BlockingQueue<Message> control = new LinkedBlockingQueue<>();
-    private final History history = new History();
+    private final History history = new History(HistoryFile.ofThisUser());
     private final Map<Integer, Message> parents =
             Collections.synchronizedMap(
                     new LinkedHashMap<>() {
@@ -244,9 +244,6 @@ public final class Kernel implements CellEvents {
             reply.set("user_expressions", userExpressions(request, count));
             reply.putArray("payload");
         }
-        if (store) {
-            history.add(count, code, shown);
-        }
         reply.put("execution_count", count);
         boolean failed = result instanceof CellResult.Failed;
         // Decided before the reply is out: what a client sends after it is not to be aborted.
@@ -254,6 +251,9 @@ public final class Kernel implements CellEvents {
             aborted.addAll(queued());
         }
         reply(channel, request, reply);
+        if (store) {
+            history.add(count, code, shown);
+        }
     }
 
     private CellResult run(Message request, int count, @Nullable String cellId, String code) {

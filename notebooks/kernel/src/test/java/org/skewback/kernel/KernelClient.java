@@ -89,6 +89,7 @@ final class KernelClient implements AutoCloseable {
                         System.getProperty("java.class.path"),
                         Kernel.class.getName(),
                         file.toString());
+        builder.environment().put("SKEWBACK_HISTORY", "off");
         builder.environment().putAll(environment);
         builder.redirectErrorStream(true);
         builder.redirectOutput(folder.resolve("kernel.log").toFile());

@@ -121,6 +121,8 @@ public final class KernelProcess implements KernelSession {
                 ProcessBuilder builder =
                         new ProcessBuilder(command.words(file, "-Djava.io.tmpdir=" + workplace));
                 builder.directory(folder.toFile());
+                // What is issued was not typed by anybody and has no place in the user's history.
+                builder.environment().put("SKEWBACK_HISTORY", "off");
                 builder.environment().putAll(environment);
                 // A kernel may watch the process that started it and end with it.
                 builder.environment().put("JPY_PARENT_PID", "" + ProcessHandle.current().pid());
