@@ -324,11 +324,19 @@ public final class Kernel implements CellEvents {
         Assistant.Completions found =
                 evaluator.assistant().completions(code, cursor(code, content));
         ObjectNode reply = Replies.ok();
+        int start = code.codePointCount(0, found.start());
+        int end = code.codePointCount(0, found.end());
+        reply.put("cursor_start", start);
+        reply.put("cursor_end", end);
         ArrayNode matches = reply.putArray("matches");
-        found.matches().forEach(matches::add);
-        reply.put("cursor_start", code.codePointCount(0, found.start()));
-        reply.put("cursor_end", code.codePointCount(0, found.end()));
-        reply.putObject("metadata");
+        // The name under which front ends look for the types of matches.
+        ArrayNode types = reply.putObject("metadata").putArray("_jupyter_types_experimental");
+        for (Assistant.Match match : found.matches()) {
+            matches.add(match.text());
+            ObjectNode type = types.addObject();
+            type.put("text", match.text()).put("type", match.type());
+            type.put("signature", match.signature()).put("start", start).put("end", end);
+        }
         return reply;
     }
 

@@ -488,16 +488,15 @@ class KernelTest {
 
     @Test
     void whatAnInterruptedCellHasStartedEndsWithIt() throws IOException {
-        client.run("long turns = 0;");
         var endless =
                 KernelClient.execute(
-                        "var busy = new Thread(() -> { while (true) turns++; });\n"
+                        "var busy = new Thread(() -> { try { while (true) { } } finally {"
+                                + " System.out.print(\"ended\"); } });\n"
                                 + "busy.start();\ndisplay(0);\nbusy.join();");
         client.send(endless);
         client.published(endless, "display_data");
         client.askControl("interrupt_request");
-        assertEquals("CellInterrupted", client.await(endless).reply().path("ename").asText());
-        assertEquals("false", value("busy.join(10_000); busy.isAlive()"));
+        assertEquals("ended", client.published(endless, "stream").content().path("text").asText());
     }
 
     @Test
@@ -613,6 +612,9 @@ class KernelTest {
         JsonNode open = completeness("for (int i = 0; i < 3; i++) {");
         assertEquals("incomplete", open.path("status").asText());
         assertEquals("    ", open.path("indent").asText());
+        assertEquals("", completeness("String s = \"\"\"\n  {").path("indent").asText("none"));
+        JsonNode call = completeness("Math.max(1, // (\n    Math.min(\"(\".length(),");
+        assertEquals("        ", call.path("indent").asText());
         assertEquals("invalid", completeness("int a = )").path("status").asText());
     }
 
@@ -629,6 +631,55 @@ class KernelTest {
         JsonNode reply = client.ask("complete_request", content);
         assertEquals("toUpperCase(", reply.path("matches").get(0).asText());
         assertEquals("int ? = 1; word.".length(), reply.path("cursor_start").asInt());
+    }
+
+    private JsonNode complete(String code) throws IOException {
+        return client.ask("complete_request", KernelClient.object().put("code", code));
+    }
+
+    @Test
+    void completesBehindAMagic() throws IOException {
+        String magic = "%classpath " + classes + "\n";
+        JsonNode reply = complete(magic + "\"w\".toUpp");
+        assertEquals("toUpperCase(", reply.path("matches").get(0).asText());
+        assertEquals(magic.length() + 4, reply.path("cursor_start").asInt());
+        assertEquals(magic.length() + 9, reply.path("cursor_end").asInt());
+    }
+
+    @Test
+    void completesWhatTheSameCellDeclares() throws IOException {
+        JsonNode reply = complete("var parts = new ArrayList<String>();\nparts.trimT");
+        assertEquals("trimToSize()", reply.path("matches").get(0).asText());
+    }
+
+    @Test
+    void completionsTellWhatTheyAre() throws IOException {
+        client.run("double thickness = 0.4;");
+        JsonNode variable = complete("thickn").path("metadata");
+        JsonNode told = variable.path("_jupyter_types_experimental").get(0);
+        assertEquals("instance", told.path("type").asText());
+        assertEquals("double thickness", told.path("signature").asText());
+        JsonNode function = complete("Math.sqr").path("metadata");
+        told = function.path("_jupyter_types_experimental").get(0);
+        assertEquals("sqrt(", told.path("text").asText());
+        assertEquals("function", told.path("type").asText());
+        assertEquals("double Math.sqrt(double a)", told.path("signature").asText());
+        assertEquals("return", complete("retur").path("matches").get(0).asText());
+    }
+
+    @Test
+    void inspectsTheCallThatTheCursorStandsInOrBehind() throws IOException {
+        String code = "int a = 𝑎.length(); Math.sqrt( 2 )";
+        int from = "int a = ?.length(); Math.".length();
+        for (int cursor = from; cursor <= code.codePointCount(0, code.length()); cursor++) {
+            JsonNode reply =
+                    client.ask(
+                            "inspect_request",
+                            KernelClient.object().put("code", code).put("cursor_pos", cursor));
+            assertTrue(
+                    reply.path("data").path("text/plain").asText().contains("Math.sqrt(double"),
+                    "cursor " + cursor + ": " + reply);
+        }
     }
 
     @Test

@@ -583,7 +583,7 @@ public final class Evaluator implements Closeable {
      * @return the assistant of the present session
      */
     public Assistant assistant() {
-        return new Assistant(session.join());
+        return new Assistant(session.join(), classPath);
     }
 
     @Override
