@@ -13,17 +13,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import org.skewback.kernel.evaluation.Assistant;
 import org.skewback.kernel.evaluation.Cell;
 import org.skewback.kernel.evaluation.CellEvents;
 import org.skewback.kernel.evaluation.CellResult;
+import org.skewback.kernel.evaluation.CommMessage;
 import org.skewback.kernel.evaluation.Evaluator;
 import org.skewback.kernel.evaluation.Libraries;
 import org.skewback.kernel.evaluation.Shown;
 import org.skewback.kernel.repository.LocalRepository;
 import org.skewback.kernel.wire.ConnectionFile;
+import org.skewback.kernel.wire.ExactJson;
 import org.skewback.kernel.wire.Message;
 
 /**
@@ -54,18 +58,19 @@ public final class Kernel implements CellEvents {
                             return size() > MOST_PARENTS;
                         }
                     });
+    private final Map<String, String> comms = new ConcurrentHashMap<>();
+    private final AtomicInteger runs = new AtomicInteger();
     private final Evaluator evaluator;
     private final KernelSockets sockets;
 
     // Used by the thread of the shell channel only.
     private final List<Message> aborted = new ArrayList<>();
-    private int runs;
     private int executionCount;
     private volatile @Nullable Reading reading;
 
     private Kernel(ConnectionFile connection, Libraries libraries) throws IOException {
         evaluator = new Evaluator(this, libraries);
-        sockets = new KernelSockets(connection, this::received);
+        sockets = new KernelSockets(connection, this::received, this::welcome);
     }
 
     /**
@@ -86,6 +91,15 @@ public final class Kernel implements CellEvents {
         Runtime.getRuntime().addShutdownHook(new Thread(kernel::end, "skewback-end"));
         ParentWatch.start(() -> System.exit(0));
         kernel.start();
+    }
+
+    /** What a client is told once its subscription is known here, so that it need not guess. */
+    private Message welcome(String subscription) {
+        return Message.request(
+                        session,
+                        "iopub_welcome",
+                        Replies.object().put("subscription", subscription))
+                .routedBy(List.of(subscription.getBytes(StandardCharsets.UTF_8)));
     }
 
     private void start() {
@@ -166,19 +180,10 @@ public final class Kernel implements CellEvents {
             }
             case "comm_info_request" -> {
                 ObjectNode reply = Replies.ok();
-                reply.putObject("comms");
+                reply.set("comms", comms(content.path("target_name").asText("")));
                 reply(channel, request, reply);
             }
-            case "comm_open" -> {
-                // The specification asks whoever does not know the target to close at once.
-                ObjectNode close = Replies.object();
-                close.put("comm_id", content.path("comm_id").asText(""));
-                close.putObject("data");
-                publish(request, "comm_close", close);
-            }
-            case "comm_msg", "comm_close" -> {
-                // No comm is ever open here, so there is nothing such a message could speak to.
-            }
+            case "comm_open", "comm_msg", "comm_close" -> comm(request);
             case "interrupt_request" -> {
                 evaluator.interrupt();
                 reply(channel, request, Replies.ok());
@@ -202,6 +207,58 @@ public final class Kernel implements CellEvents {
                             Replies.error(
                                     "NotSupported", "this kernel does not know " + request.type()));
         }
+    }
+
+    private ObjectNode comms(String target) {
+        ObjectNode open = Replies.object();
+        comms.forEach(
+                (id, name) -> {
+                    if (target.isEmpty() || target.equals(name)) {
+                        open.putObject(id).put("target_name", name);
+                    }
+                });
+        return open;
+    }
+
+    private void comm(Message request) {
+        JsonNode content = request.content();
+        String id = content.path("comm_id").asText("");
+        String target = content.path("target_name").asText("");
+        JsonNode data = content.path("data");
+        CommMessage message =
+                new CommMessage(
+                        request.type(), id, target, data.isObject() ? data.toString() : "{}");
+        boolean opens = message.type().equals("comm_open");
+        if (opens) {
+            comms.put(id, target);
+        } else if (message.type().equals("comm_close")) {
+            comms.remove(id);
+        }
+        int run = runs.incrementAndGet();
+        parents.put(run, request);
+        if (!evaluator.comm(run, message) && (opens || comms.containsKey(id))) {
+            // The specification asks whoever does not know the target to close at once.
+            comms.remove(id);
+            publishComm(request, new CommMessage("comm_close", id, "", "{}"));
+        }
+    }
+
+    private void publishComm(Message parent, CommMessage message) {
+        ObjectNode content = Replies.object();
+        content.put("comm_id", message.id());
+        if (message.type().equals("comm_open")) {
+            content.put("target_name", message.target());
+        }
+        try {
+            content.set("data", ExactJson.read(message.json()));
+        } catch (IOException e) {
+            content.put("name", "stderr");
+            content.put("text", "what a comm was to send is not JSON: " + e.getMessage() + "\n");
+            content.remove("comm_id");
+            publish(parent, "stream", content);
+            return;
+        }
+        publish(parent, message.type(), content);
     }
 
     private void execute(Channel channel, Message request) {
@@ -246,6 +303,13 @@ public final class Kernel implements CellEvents {
         }
         reply.put("execution_count", count);
         boolean failed = result instanceof CellResult.Failed;
+        if (result instanceof CellResult.Failed lost
+                && lost.name().equals(Evaluator.WORKER_STOPPED)) {
+            for (String comm : List.copyOf(comms.keySet())) {
+                comms.remove(comm);
+                publishComm(request, new CommMessage("comm_close", comm, "", "{}"));
+            }
+        }
         // Decided before the reply is out: what a client sends after it is not to be aborted.
         if (failed && content.path("stop_on_error").asBoolean(true)) {
             aborted.addAll(queued());
@@ -257,7 +321,7 @@ public final class Kernel implements CellEvents {
     }
 
     private CellResult run(Message request, int count, @Nullable String cellId, String code) {
-        int run = ++runs;
+        int run = runs.incrementAndGet();
         parents.put(run, request);
         reading = new Reading(run, request, request.content().path("allow_stdin").asBoolean(false));
         try {
@@ -419,6 +483,21 @@ public final class Kernel implements CellEvents {
         Message parent = audience(run);
         if (parent != null) {
             publish(parent, "clear_output", Replies.object().put("wait", wait));
+        }
+    }
+
+    @Override
+    public void says(int run, CommMessage message) {
+        switch (message.type()) {
+            case "comm_open" -> comms.put(message.id(), message.target());
+            case "comm_close" -> comms.remove(message.id());
+            default -> {
+                // Nothing is opened or closed.
+            }
+        }
+        Message parent = parents.get(run);
+        if (parent != null) {
+            publishComm(parent, message);
         }
     }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.nio.ByteBuffer;
 import java.nio.channels.Pipe;
+import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BiConsumer;
+import java.util.function.Function;
 import org.skewback.kernel.wire.BadMessageException;
 import org.skewback.kernel.wire.ConnectionFile;
 import org.skewback.kernel.wire.Frames;
@@ -29,6 +31,7 @@ import org.zeromq.ZMQ;
 final class KernelSockets implements Closeable {
 
     private static final int LINGER_MILLIS = 1000;
+    private static final int MOST_BYTES = 16 << 20;
     private static final int WAIT_MILLIS = 100;
     private static final int MOST_WAITING = 1000;
 
@@ -39,6 +42,7 @@ final class KernelSockets implements Closeable {
     private final ZMQ.Socket heartbeat;
     private final MessageCodec codec;
     private final BiConsumer<Channel, Message> receiver;
+    private final Function<String, Message> welcome;
     private final BlockingQueue<Outgoing> outgoing = new LinkedBlockingQueue<>(MOST_WAITING);
     private final Pipe wake;
     private final CountDownLatch ended = new CountDownLatch(1);
@@ -49,9 +53,13 @@ final class KernelSockets implements Closeable {
      *
      * @param connection where to listen
      * @param receiver called on the sockets' own thread for each good message, must return at once
+     * @param welcome makes what is published once somebody has subscribed to a topic
      * @throws IOException if the address is not one of the loopback interface
      */
-    KernelSockets(ConnectionFile connection, BiConsumer<Channel, Message> receiver)
+    KernelSockets(
+            ConnectionFile connection,
+            BiConsumer<Channel, Message> receiver,
+            Function<String, Message> welcome)
             throws IOException {
         if (!InetAddress.getByName(connection.ip()).isLoopbackAddress()) {
             throw new IOException(
@@ -61,6 +69,7 @@ final class KernelSockets implements Closeable {
                             + " 127.0.0.1");
         }
         this.receiver = receiver;
+        this.welcome = welcome;
         this.codec = new MessageCodec(connection.key());
         this.wake = Pipe.open();
         wake.source().configureBlocking(false);
@@ -69,7 +78,9 @@ final class KernelSockets implements Closeable {
         bind(Channel.SHELL, SocketType.ROUTER, connection.address(connection.shellPort()));
         bind(Channel.CONTROL, SocketType.ROUTER, connection.address(connection.controlPort()));
         bind(Channel.STDIN, SocketType.ROUTER, connection.address(connection.stdinPort()));
-        bind(Channel.IOPUB, SocketType.PUB, connection.address(connection.iopubPort()));
+        bind(Channel.IOPUB, SocketType.XPUB, connection.address(connection.iopubPort()));
+        // Each client is to be welcomed, not only the first of a topic.
+        socket(Channel.IOPUB).setXpubVerbose(true);
         heartbeat = socket(SocketType.REP, connection.address(connection.heartbeatPort()));
     }
 
@@ -81,6 +92,8 @@ final class KernelSockets implements Closeable {
         ZMQ.Socket socket = context.createSocket(type);
         // No output is dropped for a slow reader: what a cell prints is bounded in the worker.
         socket.setHWM(0);
+        // Whoever sends more in one frame is cut off before it fills the memory.
+        socket.setMaxMsgSize(MOST_BYTES);
         socket.bind(address);
         return socket;
     }
@@ -122,37 +135,59 @@ final class KernelSockets implements Closeable {
     }
 
     private void serve() {
-        try (ZMQ.Poller poller = context.createPoller(5)) {
+        try (ZMQ.Poller poller = context.createPoller(6)) {
             poller.register(socket(Channel.CONTROL), ZMQ.Poller.POLLIN);
             poller.register(socket(Channel.SHELL), ZMQ.Poller.POLLIN);
             poller.register(socket(Channel.STDIN), ZMQ.Poller.POLLIN);
             poller.register(heartbeat, ZMQ.Poller.POLLIN);
             poller.register(wake.source(), ZMQ.Poller.POLLIN);
+            poller.register(socket(Channel.IOPUB), ZMQ.Poller.POLLIN);
             ByteBuffer bytes = ByteBuffer.allocate(4096);
             while (!closing || !outgoing.isEmpty()) {
                 sendAll();
-                if (closing) {
-                    continue;
-                }
-                poller.poll(-1);
-                if (poller.pollin(4)) {
-                    bytes.clear();
-                    int read = wake.source().read(bytes);
-                    assert read <= bytes.capacity();
-                }
-                receiveAll(Channel.CONTROL);
-                receiveAll(Channel.SHELL);
-                receiveAll(Channel.STDIN);
-                List<byte[]> beat = Frames.receive(heartbeat, ZMQ.DONTWAIT);
-                if (beat != null) {
-                    Frames.send(heartbeat, beat);
+                if (!closing) {
+                    poller.poll(-1);
+                    receiveAll(poller.pollin(4), bytes);
                 }
             }
-        } catch (IOException e) {
-            log("the sockets' thread ended", e);
         } finally {
             context.close();
             ended.countDown();
+        }
+    }
+
+    /** Whatever one message does, the next is received. */
+    private void receiveAll(boolean woken, ByteBuffer bytes) {
+        try {
+            if (woken) {
+                bytes.clear();
+                int read = wake.source().read(bytes);
+                assert read <= bytes.capacity();
+            }
+            receiveAll(Channel.CONTROL);
+            receiveAll(Channel.SHELL);
+            receiveAll(Channel.STDIN);
+            welcomeAll();
+            List<byte[]> beat = Frames.receive(heartbeat, ZMQ.DONTWAIT);
+            if (beat != null) {
+                Frames.send(heartbeat, beat);
+            }
+        } catch (IOException | RuntimeException | OutOfMemoryError e) {
+            log("what was received was dropped", e);
+        }
+    }
+
+    private void welcomeAll() {
+        ZMQ.Socket iopub = socket(Channel.IOPUB);
+        for (List<byte[]> frames = Frames.receive(iopub, ZMQ.DONTWAIT);
+                frames != null;
+                frames = Frames.receive(iopub, ZMQ.DONTWAIT)) {
+            byte[] frame = frames.get(0);
+            // ZeroMQ RFC 29, publish-subscribe: 1 and the topic is a subscription.
+            if (frame.length > 0 && frame[0] == 1) {
+                String topic = new String(frame, 1, frame.length - 1, StandardCharsets.UTF_8);
+                Frames.send(iopub, codec.encode(welcome.apply(topic)));
+            }
         }
     }
 
@@ -181,7 +216,7 @@ final class KernelSockets implements Closeable {
                 frames = Frames.receive(socket, ZMQ.DONTWAIT)) {
             try {
                 receiver.accept(channel, codec.decode(frames));
-            } catch (BadMessageException | RuntimeException e) {
+            } catch (BadMessageException | RuntimeException | OutOfMemoryError e) {
                 log("a message on the " + channel + " channel was dropped", e);
             }
         }

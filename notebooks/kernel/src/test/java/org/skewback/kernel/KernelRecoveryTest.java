@@ -46,10 +46,12 @@ class KernelRecoveryTest {
         var endless =
                 KernelClient.execute(
                         """
-                        display("started");
-                        Stream.iterate(1, UnaryOperator.identity())
-                            .filter(List.of()::contains)
-                            .findFirst()\
+                        {
+                            display("started");
+                            Stream.iterate(1, UnaryOperator.identity())
+                                .filter(List.of()::contains)
+                                .findFirst();
+                        }\
                         """);
         client.send(endless);
         client.published(endless, "display_data");

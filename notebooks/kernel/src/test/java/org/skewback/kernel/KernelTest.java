@@ -101,7 +101,7 @@ class KernelTest {
     void tellsAllAboutItself() throws IOException {
         JsonNode info = client.ask("kernel_info_request", KernelClient.object());
         assertEquals("ok", info.path("status").asText());
-        assertEquals("5.3", info.path("protocol_version").asText());
+        assertEquals("5.4", info.path("protocol_version").asText());
         assertEquals("java", info.path("language_info").path("name").asText());
         assertEquals(".java", info.path("language_info").path("file_extension").asText());
         assertFalse(info.path("implementation_version").asText().isEmpty());
@@ -705,10 +705,72 @@ class KernelTest {
         assertEquals("int remembered = 99;", found.get(0).get(2).asText());
     }
 
+    private static ObjectNode comm(String id) {
+        ObjectNode content = KernelClient.object().put("comm_id", id).put("target_name", "echo");
+        content.putObject("data").put("load", 1.5);
+        return content;
+    }
+
+    private Message say(String type, ObjectNode content) {
+        Message message = Message.request("test", type, content);
+        client.send(message);
+        return message;
+    }
+
+    @Test
+    void speaksOverACommThatTheFrontEndOpens() throws IOException {
+        client.run(
+                "offerComm(\"echo\", comm -> { comm.onMessage(json -> { System.out.print(\"in\");"
+                        + " comm.send(json); }); comm.onClose(() ->"
+                        + " System.out.print(\"closed\")); });");
+        client.published(say("comm_open", comm("line")), "status");
+        JsonNode info = client.ask("comm_info_request", KernelClient.object()).path("comms");
+        assertEquals("echo", info.path("line").path("target_name").asText());
+        Message said = say("comm_msg", comm("line"));
+        assertEquals("in", client.published(said, "stream").content().path("text").asText());
+        JsonNode echoed = client.published(said, "comm_msg").content();
+        assertEquals("line", echoed.path("comm_id").asText());
+        assertEquals("{\"load\":1.5}", echoed.path("data").toString());
+        Message closed = say("comm_close", comm("line"));
+        assertEquals("closed", client.published(closed, "stream").content().path("text").asText());
+        info = client.ask("comm_info_request", KernelClient.object()).path("comms");
+        assertTrue(info.path("line").isMissingNode());
+    }
+
+    @Test
+    void speaksOverACommThatACellOpens() throws IOException {
+        KernelClient.Run run =
+                client.run(
+                        "var line = openComm(\"panel\", \"{\\\"a\\\": 1e-7}\");\n"
+                                + "line.onMessage(json -> { throw new"
+                                + " IllegalStateException(json); });");
+        JsonNode opened = run.of("comm_open").get(0).content();
+        assertEquals("panel", opened.path("target_name").asText());
+        assertEquals("{\"a\":1e-7}", opened.path("data").toString());
+        String id = opened.path("comm_id").asText();
+        Message failing = say("comm_msg", comm(id));
+        String told = client.published(failing, "stream").content().path("text").asText();
+        assertTrue(told.contains("java.lang.IllegalStateException: {\"load\":1.5}"), told);
+        assertEquals(
+                id,
+                client.run("line.close();")
+                        .of("comm_close")
+                        .get(0)
+                        .content()
+                        .path("comm_id")
+                        .asText());
+    }
+
+    @Test
+    void aCommToWhatNobodyOffersIsClosed() throws IOException {
+        ObjectNode content = comm("stray").put("target_name", "nobody");
+        Message opened = say("comm_open", content);
+        assertEquals(
+                "stray", client.published(opened, "comm_close").content().path("comm_id").asText());
+    }
+
     @Test
     void answersWhatItDoesNotHave() throws IOException {
-        JsonNode comms = client.ask("comm_info_request", KernelClient.object());
-        assertTrue(comms.path("comms").isEmpty());
         JsonNode debug = client.askControl("debug_request");
         assertEquals("error", debug.path("status").asText());
         assertTrue(debug.path("evalue").asText().contains("no debugger"));

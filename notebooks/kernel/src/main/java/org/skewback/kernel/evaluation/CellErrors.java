@@ -145,10 +145,10 @@ final class CellErrors {
                 List.of("cell " + cell.number() + ", line " + line + ": " + message));
     }
 
-    /** Words for a thread that a cell had started and that has failed. */
-    String threadFailed(String thread, UserException exception) {
+    /** Words for something beside the cells, such as a thread of theirs, that has failed. */
+    String failed(String what, UserException exception) {
         List<String> lines = new ArrayList<>();
-        String before = "thread " + thread + " failed: ";
+        String before = what + " failed: ";
         Throwable failed = exception;
         while (failed instanceof UserException one) {
             String message = one.getMessage() == null ? "" : ": " + one.getMessage();

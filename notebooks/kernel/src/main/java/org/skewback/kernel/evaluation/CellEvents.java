@@ -29,6 +29,14 @@ public interface CellEvents {
     void clears(int run, boolean wait);
 
     /**
+     * Tells what a cell says over a comm.
+     *
+     * @param run number of the run that says it
+     * @param message what it says
+     */
+    void says(int run, CommMessage message);
+
+    /**
      * Tells that a cell waits for a line of input, to be given by {@link Evaluator#giveInput}.
      *
      * @param run number of the run that waits

@@ -33,6 +33,9 @@ import org.skewback.kernel.worker.Link;
  */
 public final class Evaluator implements Closeable {
 
+    /** Name of the error of a cell that has taken the worker with it, and all variables. */
+    public static final String WORKER_STOPPED = "WorkerStopped";
+
     /** How long a cell may take to obey an interrupt before the worker is ended. */
     private static final long PATIENCE_MILLIS = 3000;
 
@@ -156,7 +159,7 @@ public final class Evaluator implements Closeable {
                 reason
                         + "; all variables are lost. A fresh worker is starting: run the cells"
                         + " above again";
-        return new CellResult.Failed("WorkerStopped", message, List.of(message));
+        return new CellResult.Failed(WORKER_STOPPED, message, List.of(message));
     }
 
     private void cellStarts(Cell cell, JavaSession java) throws WorkerGoneException {
@@ -525,6 +528,45 @@ public final class Evaluator implements Closeable {
     private void addPath(Path path, JavaSession java) {
         if (classPath.add(path)) {
             java.shell().addToClasspath(path.toString());
+        }
+    }
+
+    /**
+     * Hands a cell what a front end says over a comm.
+     *
+     * @param run number of this run, above 0, never used twice
+     * @param message what it says
+     * @return whether a cell takes it; a cell that fails with it has told so
+     */
+    public boolean comm(int run, CommMessage message) {
+        Running now = new Running(run);
+        running = now;
+        try {
+            JavaSession java = session.join();
+            now.session = java;
+            Link.Reader answer =
+                    java.worker()
+                            .ask(
+                                    Link.Kind.COMM,
+                                    packet ->
+                                            packet.number(run)
+                                                    .text(message.type())
+                                                    .text(message.id())
+                                                    .text(message.target())
+                                                    .text(message.json()));
+            Link.Outcome outcome = answer.outcome();
+            if (outcome == Link.Outcome.FAILED) {
+                events.printed(
+                        run,
+                        true,
+                        java.errors().failed(message.type(), WorkerControl.failure(answer)));
+            }
+            return outcome != Link.Outcome.REFUSED;
+        } catch (WorkerGoneException | CompletionException e) {
+            return false;
+        } finally {
+            running = null;
+            now.ended.countDown();
         }
     }
 

@@ -52,7 +52,8 @@ final class JavaSession implements Closeable {
                         workerJar,
                         events,
                         (run, thread, exception) ->
-                                events.printed(run, true, errors.threadFailed(thread, exception)));
+                                events.printed(
+                                        run, true, errors.failed("thread " + thread, exception)));
         control = new WorkerControl(worker);
         shell =
                 JShell.builder()

@@ -183,6 +183,13 @@ final class WorkerProcess implements Closeable {
                 boolean again = packet.flag();
                 events.shows(run, new Shown(id, again, content(packet)));
             }
+            case COMM -> {
+                int run = packet.number();
+                events.says(
+                        run,
+                        new CommMessage(
+                                packet.text(), packet.text(), packet.text(), packet.text()));
+            }
             case CLEAR -> events.clears(packet.number(), packet.flag());
             case INPUT_WANTED -> events.wantsInput(packet.number(), packet.text(), packet.flag());
             case THREAD_FAILED -> {

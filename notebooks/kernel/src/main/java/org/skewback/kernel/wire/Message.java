@@ -29,7 +29,7 @@ public record Message(
         List<byte[]> buffers) {
 
     /** Version of the message specification that this package speaks. */
-    public static final String PROTOCOL_VERSION = "5.3";
+    public static final String PROTOCOL_VERSION = "5.4";
 
     /** Keeps copies of the lists. */
     public Message {

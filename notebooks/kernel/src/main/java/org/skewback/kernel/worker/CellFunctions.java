@@ -1,5 +1,8 @@
 package org.skewback.kernel.worker;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** What every cell can call without an import. */
@@ -68,6 +71,31 @@ public final class CellFunctions {
      */
     public static void clearOutput(boolean wait) {
         runner("clearOutput(…)").clearOutput(wait);
+    }
+
+    /**
+     * Opens a line to a target of the front end.
+     *
+     * @param target name of the target
+     * @param json what to send along, a JSON object as text
+     * @return the line
+     */
+    public static Comm openComm(String target, String json) {
+        try {
+            return runner("openComm(…)").comms().open(target, json);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * Offers a target to which the front end may open lines.
+     *
+     * @param target name of the target
+     * @param opened told of each line that is opened
+     */
+    public static void offerComm(String target, Consumer<Comm> opened) {
+        runner("offerComm(…)").comms().offer(target, opened);
     }
 
     /**

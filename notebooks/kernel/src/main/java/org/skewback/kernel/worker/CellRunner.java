@@ -28,6 +28,7 @@ final class CellRunner {
     private final CellOutput output;
     private final Displays displays;
     private final CellInput input;
+    private final Comms comms;
     private final Instrumentation instrumentation;
     private final CellLoader loader = new CellLoader();
     private final Renderer renderer = new Renderer(loader);
@@ -48,6 +49,7 @@ final class CellRunner {
         this.output = output;
         this.displays = displays;
         this.input = input;
+        this.comms = new Comms(link, output);
         this.instrumentation = instrumentation;
         thread.setContextClassLoader(loader);
         CellFunctions.connect(this);
@@ -80,10 +82,12 @@ final class CellRunner {
         requests.add(packet);
     }
 
-    /** Tells a run to stop, if it is the one that runs. */
+    /** Tells a run to stop, with all that it has started, if none has come after it. */
     synchronized void stop(int run) {
-        if (running == run) {
+        if (run == Run.current()) {
             Stop.stop(run);
+        }
+        if (running == run) {
             thread.interrupt();
         }
     }
@@ -146,6 +150,7 @@ final class CellRunner {
             case RENDER -> render(request, answer);
             case FORGET -> forget(request, answer);
             case CLASS_PATH -> classPath(request, answer);
+            case COMM -> comm(request, answer);
             default -> answer.outcome(Link.Outcome.REFUSED).text("unknown request");
         }
         output.flush();
@@ -313,6 +318,35 @@ final class CellRunner {
             answer.outcome(Link.Outcome.FAILED);
             failure(thrown, answer);
         }
+    }
+
+    private void comm(Link.Reader request, Link.Writer answer) {
+        int run = request.number();
+        Stop.clear();
+        Run.starts(run);
+        begin(run);
+        boolean taken = false;
+        Throwable thrown = null;
+        boolean stopped;
+        try {
+            taken = comms.received(request.text(), request.text(), request.text(), request.text());
+        } catch (RuntimeException | Error e) {
+            thrown = e;
+        } finally {
+            stopped = end();
+        }
+        if (thrown == null) {
+            answer.outcome(taken ? Link.Outcome.DONE : Link.Outcome.REFUSED).text("nobody listens");
+        } else if (stopped) {
+            answer.outcome(Link.Outcome.STOPPED);
+        } else {
+            answer.outcome(Link.Outcome.FAILED);
+            failure(thrown, answer);
+        }
+    }
+
+    Comms comms() {
+        return comms;
     }
 
     private static void failure(Throwable thrown, Link.Writer answer) {

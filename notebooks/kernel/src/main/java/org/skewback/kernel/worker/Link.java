@@ -43,6 +43,8 @@ public final class Link implements Closeable {
         STOP,
         /** Front to worker: a line of input, or the refusal of one. */
         INPUT,
+        /** Either way: a comm is opened, spoken over or closed; run, type, id, target, JSON. */
+        COMM,
         /** Front to worker: send what has been printed, and end. */
         END,
         /** Worker to front: the answer to a request. */
