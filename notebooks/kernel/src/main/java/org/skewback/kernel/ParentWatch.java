@@ -14,6 +14,7 @@ import java.util.Optional;
 final class ParentWatch {
 
     static final String VARIABLE = "JPY_PARENT_PID";
+    private static final long PERIOD_MILLIS = 1000;
 
     private ParentWatch() {}
 
@@ -45,18 +46,32 @@ final class ParentWatch {
 
     /** Calls back once the program that started this kernel has ended. */
     static void start(Runnable ended) {
-        watched(System.getenv(), System.getProperty("os.name"), ProcessHandle.current().parent())
+        Optional<ProcessHandle> parent = ProcessHandle.current().parent();
+        watched(System.getenv(), System.getProperty("os.name"), parent)
                 .ifPresent(
                         process -> {
+                            boolean isParent = parent.equals(Optional.of(process));
                             Thread thread =
                                     new Thread(
-                                            () -> {
-                                                process.onExit().join();
-                                                ended.run();
-                                            },
+                                            () -> watch(process, isParent, ended),
                                             "skewback-parent");
                             thread.setDaemon(true);
                             thread.start();
                         });
+    }
+
+    private static void watch(ProcessHandle process, boolean isParent, Runnable ended) {
+        try {
+            // A process that has ended counts as alive until somebody asks how, but its children
+            // are given to another parent at once.
+            while (process.isAlive()
+                    && (!isParent
+                            || ProcessHandle.current().parent().equals(Optional.of(process)))) {
+                Thread.sleep(PERIOD_MILLIS);
+            }
+            ended.run();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 }
