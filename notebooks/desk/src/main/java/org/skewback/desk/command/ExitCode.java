@@ -12,6 +12,9 @@ final class ExitCode {
     /** Audited or compared, and something differs. */
     static final int DIFFERS = 1;
 
+    /** The kernel runs, but something about it is to be mended. */
+    static final int TO_MEND = 1;
+
     /** Not done; when auditing, it cannot be told. */
     static final int NOT_DONE = 2;
 

@@ -99,6 +99,7 @@ class SkewbackTest {
                 "key --help",
                 "kernel --help",
                 "kernel install --help",
+                "kernel check --help",
                 "kernel remove --help"
             })
     void everyVerbExplainsItself(String words) {
@@ -116,7 +117,7 @@ class SkewbackTest {
     @ParameterizedTest
     @CsvSource({
         "'','Say what to do: issue, audit, compare, sign, key or kernel',skewback",
-        "kernel,Say which: kernel install or kernel remove,skewback kernel",
+        "kernel,'Say which: kernel install, kernel check or kernel remove',skewback kernel",
         "isue,\"isue\" is not understood here; did you mean issue,skewback",
         "issue p q,\"q\" is not understood here,skewback issue",
         "issue,Missing required parameter: '<package-folder>',skewback issue",
@@ -200,6 +201,21 @@ class SkewbackTest {
         assertEquals(
                 "skewback: no kernel is installed in " + home.resolve("kernels/skewback"),
                 err.toString().strip());
+    }
+
+    @Test
+    void aLookAtAKernelThatIsNotThereSaysSoAndHowToInstallIt() {
+        assertEquals(
+                2,
+                run("kernel", "check", "--data", home.toString(), "--jupyter", "no-such-program"));
+        assertTrue(out.toString().contains("no kernel is installed in"), out.toString());
+        assertTrue(out.toString().contains("-> skewback kernel install"), out.toString());
+        assertTrue(out.toString().contains("Jupyter is not found"), out.toString());
+    }
+
+    @Test
+    void aKernelGoesToOnePlaceOnly() {
+        assertEquals(64, run("kernel", "remove", "--data", "a", "--prefix", "b"));
     }
 
     @Test

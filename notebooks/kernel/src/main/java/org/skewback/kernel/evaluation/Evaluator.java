@@ -43,6 +43,7 @@ public final class Evaluator implements Closeable {
             "compiler.err.invalid.canonical.constructor.in.record";
 
     private static final long REMIND_MILLIS = 250;
+    private static final String WORKER_JAR = "worker.jar";
 
     /** The cell that runs. */
     private static final class Running {
@@ -78,8 +79,11 @@ public final class Evaluator implements Closeable {
         this.events = events;
         this.libraries = libraries;
         this.folder = Files.createTempDirectory("skewback-kernel-");
-        this.workerJar = folder.resolve("worker.jar");
-        WorkerJar.write(workerJar);
+        Path installed = InstalledWorker.ofThisKernel().jar();
+        this.workerJar = installed == null ? folder.resolve(WORKER_JAR) : installed;
+        if (installed == null) {
+            WorkerJar.write(workerJar);
+        }
         // JShell compiles against this property; cells must see the worker's functions and nothing
         // of the kernel's own libraries. The VM itself read it long ago.
         System.setProperty("java.class.path", workerJar.toString());
@@ -632,7 +636,7 @@ public final class Evaluator implements Closeable {
     public synchronized void close() throws IOException {
         closed = true;
         closeSession();
-        Files.deleteIfExists(workerJar);
+        Files.deleteIfExists(folder.resolve(WORKER_JAR));
         Files.deleteIfExists(folder);
     }
 }

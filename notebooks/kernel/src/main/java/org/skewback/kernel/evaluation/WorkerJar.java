@@ -23,7 +23,7 @@ import org.skewback.kernel.worker.WorkerMain;
  * Packs the worker's classes alone into a jar, whether the kernel itself runs from a folder of
  * classes, from its own jar or from a jar that holds all its libraries.
  */
-final class WorkerJar {
+public final class WorkerJar {
 
     private WorkerJar() {}
 
@@ -33,7 +33,7 @@ final class WorkerJar {
      * @param jar the file to write
      * @throws IOException if the worker's classes cannot be found or the jar cannot be written
      */
-    static void write(Path jar) throws IOException {
+    public static void write(Path jar) throws IOException {
         Path home = codeSource();
         if (Files.isDirectory(home)) {
             pack(home, jar);
@@ -50,7 +50,10 @@ final class WorkerJar {
         Manifest manifest = new Manifest();
         Attributes attributes = manifest.getMainAttributes();
         attributes.put(Attributes.Name.MANIFEST_VERSION, "1.0");
-        attributes.putValue("Premain-Class", WorkerMain.class.getName());
+        attributes.put(Attributes.Name.MAIN_CLASS, WorkerMain.class.getName());
+        // An agent named by an option would forbid a class-data archive; one that the launcher
+        // takes from here does not.
+        attributes.putValue("Launcher-Agent-Class", WorkerMain.class.getName());
         attributes.putValue("Can-Redefine-Classes", "true");
         List<Path> classes;
         try (Stream<Path> files = Files.list(root.resolve(folder))) {

@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,7 +26,6 @@ import java.util.function.Consumer;
 import jdk.jshell.spi.ExecutionControl;
 import org.jspecify.annotations.Nullable;
 import org.skewback.kernel.worker.Link;
-import org.skewback.kernel.worker.WorkerMain;
 
 /** One worker VM and the requests to it. Safe for many threads. */
 final class WorkerProcess implements Closeable {
@@ -88,18 +86,18 @@ final class WorkerProcess implements Closeable {
                             "-XX:+UseSerialGC",
                             "-XX:-UsePerfData",
                             "-Xshare:auto",
+                            // It grows when cells need it; a large first heap would only be filled
+                            // with garbage.
+                            "-Xms64m",
                             "-Djava.awt.headless=true",
                             "-Dfile.encoding=UTF-8"));
-            String further = System.getenv(OPTIONS);
-            if (further != null && !further.isBlank()) {
-                command.addAll(Arrays.asList(further.trim().split("\\s+")));
+            InstalledWorker installed = InstalledWorker.ofThisKernel();
+            if (installed.archive() != null) {
+                command.add(installed.archive());
             }
-            command.addAll(
-                    List.of(
-                            "-javaagent:" + jar,
-                            "-cp",
-                            jar.toString(),
-                            WorkerMain.class.getName()));
+            command.addAll(InstalledWorker.words(installed.options()));
+            command.addAll(InstalledWorker.words(System.getenv(OPTIONS)));
+            command.addAll(List.of("-jar", jar.toString()));
             // What the VM itself prints must not get between the kernel and its launcher.
             process =
                     new ProcessBuilder(command)

@@ -8,12 +8,13 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.skewback.kernel.Kernel;
+import org.skewback.kernel.evaluation.WorkerJar;
 
 /**
  * Installs the kernel in a Jupyter data folder and removes it.
@@ -26,7 +27,13 @@ public final class KernelInstaller {
     /** Name of the kernel's folder, by which notebooks know it. */
     public static final String NAME = "skewback";
 
-    private static final String JAR = "skewback.jar";
+    /**
+     * A kernel that was installed.
+     *
+     * @param folder the folder it was installed in
+     * @param slowStart why it will start more slowly than it could, or null
+     */
+    public record Installed(Path folder, @Nullable String slowStart) {}
 
     private final Path kernels;
 
@@ -50,6 +57,16 @@ public final class KernelInstaller {
                         System.getenv(),
                         System.getProperty("os.name"),
                         Path.of(System.getProperty("user.home"))));
+    }
+
+    /**
+     * Uses the data folder of an environment, such as one of Python.
+     *
+     * @param prefix the environment's folder
+     * @return the installer
+     */
+    public static KernelInstaller ofEnvironment(Path prefix) {
+        return new KernelInstaller(prefix.resolve("share").resolve("jupyter"));
     }
 
     /**
@@ -93,28 +110,50 @@ public final class KernelInstaller {
 
     /**
      * Installs the kernel, in place of the one that may be there. The new one is written beside and
-     * moved when it is whole.
+     * moved when it is whole; then it is run once, to make the archives that let it start quickly.
      *
      * @param jar jar with the kernel and all its libraries
-     * @return the folder it was installed in
-     * @throws IOException if the jar is missing or the folder cannot be written
+     * @param worker how the user wants the VM that runs the cells
+     * @return what was installed
+     * @throws IOException if the jar is missing, the folder cannot be written, or this Java refuses
+     *     the options of the worker
      */
-    public Path install(Path jar) throws IOException {
+    public Installed install(Path jar, WorkerOptions worker) throws IOException {
         if (!Files.isRegularFile(jar)) {
             throw new NoSuchFileException(jar.toString(), null, "the kernel's jar is not a file");
         }
+        Java java = Java.ofThisProgram();
+        accepted(java, worker);
+        String version = java.identity().version();
         Files.createDirectories(kernels);
-        Path beside = Files.createTempDirectory(kernels, "." + NAME + "-new-");
+        Path temporary = Files.createTempDirectory(kernels, "." + NAME + "-new-");
+        KernelFolder installed = new KernelFolder(folder());
         try {
-            Files.copy(jar, beside.resolve(JAR));
-            Files.write(beside.resolve("kernel.json"), specification(folder().resolve(JAR)));
-            readableByAll(beside);
+            KernelFolder beside = new KernelFolder(temporary);
+            Files.copy(jar, beside.jar());
+            WorkerJar.write(beside.workerJar());
+            Files.write(beside.specification(), specification(java, installed, worker));
+            Installation.of(beside, version).write(beside.installation());
+            readableByAll(temporary);
             removeFolder();
-            Files.move(beside, folder());
+            Files.move(temporary, folder());
         } finally {
-            delete(beside);
+            ClassDataArchives.deleteAll(temporary);
         }
-        return folder();
+        return new Installed(folder(), new ClassDataArchives(installed, java).make());
+    }
+
+    private static void accepted(Java java, WorkerOptions worker) throws IOException {
+        List<String> words = new ArrayList<>(worker.words());
+        words.add("-version");
+        Java.Ran ran = java.run(words, Map.of(), 20);
+        if (ran.status() != 0) {
+            throw new IOException(
+                    "Java refuses the options "
+                            + String.join(" ", worker.words())
+                            + ": "
+                            + ran.firstLines(2));
+        }
     }
 
     /**
@@ -136,7 +175,7 @@ public final class KernelInstaller {
         }
         Path beside = Files.createTempDirectory(kernels, "." + NAME + "-old-");
         Files.move(folder(), beside.resolve(NAME));
-        delete(beside);
+        ClassDataArchives.deleteAll(beside);
     }
 
     // A temporary folder is closed to others, which a kernel of a shared data folder must not be.
@@ -146,39 +185,17 @@ public final class KernelInstaller {
         }
     }
 
-    private static void delete(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        List<Path> all;
-        try (Stream<Path> files = Files.walk(folder)) {
-            all = files.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path file : all) {
-            Files.delete(file);
-        }
-    }
-
-    private static byte[] specification(Path jar) throws IOException {
-        boolean windows = System.getProperty("os.name").startsWith("Windows");
-        Path java =
-                Path.of(System.getProperty("java.home"), "bin", windows ? "java.exe" : "java")
-                        .toAbsolutePath();
+    private static byte[] specification(Java java, KernelFolder folder, WorkerOptions worker)
+            throws IOException {
         ObjectMapper json = new ObjectMapper();
         ObjectNode specification = json.createObjectNode();
         ArrayNode command = specification.putArray("argv");
-        // A quick compiler and a small collector suit a process that only talks; the worker, which
-        // runs the solvers, keeps the full compiler.
-        Stream.of(
-                        java.toString(),
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-Xshare:auto",
-                        "-cp",
-                        jar.toString(),
-                        Kernel.class.getName(),
-                        "{connection_file}")
-                .forEach(command::add);
+        command.add(java.program().toString());
+        ClassDataArchives.use(folder, worker).forEach(command::add);
+        command.add("-cp");
+        command.add(folder.jar().toString());
+        command.add(Kernel.class.getName());
+        command.add("{connection_file}");
         specification.put("display_name", "Skewback (Java)");
         specification.put("language", "java");
         specification.put("interrupt_mode", "message");

@@ -22,7 +22,7 @@ public final class WorkerMain {
      * @param arguments unused
      * @param given what redefines classes
      */
-    public static void premain(String arguments, Instrumentation given) {
+    public static void agentmain(String arguments, Instrumentation given) {
         instrumentation = given;
     }
 

@@ -10,6 +10,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -26,7 +28,7 @@ class KernelInstallerTest {
     @Test
     void writesTheJarAndACommandOfAbsolutePaths() throws IOException {
         KernelInstaller installer = new KernelInstaller(folder.resolve("data"));
-        Path installed = installer.install(jar("first"));
+        Path installed = installer.install(jar("first"), WorkerOptions.NONE).folder();
 
         JsonNode json = new ObjectMapper().readTree(installed.resolve("kernel.json").toFile());
         assertEquals("java", json.path("language").asText());
@@ -41,10 +43,52 @@ class KernelInstallerTest {
     }
 
     @Test
+    void passesTheUsersOptionsToTheVmOfTheCellsOnly() throws IOException {
+        KernelInstaller installer = new KernelInstaller(folder.resolve("data"));
+        WorkerOptions worker = new WorkerOptions("300m", List.of("-Xss2m"));
+        Path installed = installer.install(jar("first"), worker).folder();
+        JsonNode json = new ObjectMapper().readTree(installed.resolve("kernel.json").toFile());
+        List<String> command = new ArrayList<>();
+        json.path("argv").forEach(word -> command.add(word.asText()));
+        assertTrue(
+                command.contains("-Dskewback.worker.options=-Xmx300m -Xss2m"), command::toString);
+        assertFalse(command.contains("-Xmx300m"), command::toString);
+    }
+
+    @Test
+    void optionsThatJavaRefusesLeaveTheInstalledKernelAsItWas() throws IOException {
+        KernelInstaller installer = new KernelInstaller(folder.resolve("data"));
+        Path installed = installer.install(jar("first"), WorkerOptions.NONE).folder();
+        WorkerOptions nonsense = new WorkerOptions(null, List.of("-XX:NoSuchOption=1"));
+        IOException refused =
+                assertThrows(IOException.class, () -> installer.install(jar("second"), nonsense));
+        assertTrue(String.valueOf(refused.getMessage()).contains("NoSuchOption"));
+        assertEquals("first", Files.readString(installed.resolve("skewback.jar")));
+    }
+
+    @Test
+    void whatIsNoSizeAndNoOptionIsRefused() {
+        assertThrows(IllegalArgumentException.class, () -> new WorkerOptions("much", List.of()));
+        assertThrows(IllegalArgumentException.class, () -> new WorkerOptions("0g", List.of()));
+        assertThrows(
+                IllegalArgumentException.class, () -> new WorkerOptions(null, List.of("Xss2m")));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new WorkerOptions(null, List.of("-Xss2m -version")));
+    }
+
+    @Test
+    void anEnvironmentKeepsItsKernelsUnderShare() {
+        assertEquals(
+                folder.toAbsolutePath().resolve("share/jupyter/kernels/skewback"),
+                KernelInstaller.ofEnvironment(folder).folder());
+    }
+
+    @Test
     void replacesAnEarlierOneAndLeavesNothingBeside() throws IOException {
         KernelInstaller installer = new KernelInstaller(folder.resolve("data"));
-        installer.install(jar("first"));
-        Path installed = installer.install(jar("second"));
+        installer.install(jar("first"), WorkerOptions.NONE);
+        Path installed = installer.install(jar("second"), WorkerOptions.NONE).folder();
         assertEquals("second", Files.readString(installed.resolve("skewback.jar")));
         try (Stream<Path> all = Files.list(folder.resolve("data").resolve("kernels"))) {
             assertEquals(1, all.count());
@@ -54,7 +98,7 @@ class KernelInstallerTest {
     @Test
     void removesWhatItInstalledAndSaysWhetherItWasThere() throws IOException {
         KernelInstaller installer = new KernelInstaller(folder.resolve("data"));
-        installer.install(jar("first"));
+        installer.install(jar("first"), WorkerOptions.NONE);
         assertTrue(installer.remove());
         assertFalse(Files.exists(installer.folder()));
         assertFalse(installer.remove());
@@ -63,8 +107,10 @@ class KernelInstallerTest {
     @Test
     void aMissingJarLeavesTheInstalledKernelAsItWas() throws IOException {
         KernelInstaller installer = new KernelInstaller(folder.resolve("data"));
-        Path installed = installer.install(jar("first"));
-        assertThrows(IOException.class, () -> installer.install(folder.resolve("none.jar")));
+        Path installed = installer.install(jar("first"), WorkerOptions.NONE).folder();
+        assertThrows(
+                IOException.class,
+                () -> installer.install(folder.resolve("none.jar"), WorkerOptions.NONE));
         assertEquals("first", Files.readString(installed.resolve("skewback.jar")));
     }
 
