@@ -124,6 +124,8 @@ class RealKernelTest {
                         "records/01-first.json",
                         "records/02-second.json"),
                 List.copyOf(tree.keySet()));
+        JsonNode manifest = Json.read(String.valueOf(tree.get("manifest.json")));
+        assertEquals("1", manifest.path("software").path("org.skewback.test:display").asText());
         JsonNode second = Json.read(String.valueOf(tree.get("records/02-second.json")));
         assertEquals(
                 "[01-first.json]", second.path("seen").asText(), "the records of earlier sheets");

@@ -25,7 +25,7 @@ import org.skewback.kernel.evaluation.CommMessage;
 import org.skewback.kernel.evaluation.Evaluator;
 import org.skewback.kernel.evaluation.Libraries;
 import org.skewback.kernel.evaluation.Shown;
-import org.skewback.kernel.repository.LocalRepository;
+import org.skewback.kernel.repository.MavenLibraries;
 import org.skewback.kernel.wire.ConnectionFile;
 import org.skewback.kernel.wire.ExactJson;
 import org.skewback.kernel.wire.Message;
@@ -86,8 +86,7 @@ public final class Kernel implements CellEvents {
                             + arguments.length);
         }
         Kernel kernel =
-                new Kernel(
-                        ConnectionFile.read(Path.of(arguments[0])), LocalRepository.ofThisUser());
+                new Kernel(ConnectionFile.read(Path.of(arguments[0])), MavenLibraries.ofThisUser());
         Runtime.getRuntime().addShutdownHook(new Thread(kernel::end, "skewback-end"));
         ParentWatch.start(() -> System.exit(0));
         kernel.start();
@@ -314,7 +313,10 @@ public final class Kernel implements CellEvents {
         if (failed && content.path("stop_on_error").asBoolean(true)) {
             aborted.addAll(queued());
         }
-        reply(channel, request, reply);
+        sockets.send(
+                channel,
+                request.answer(session, "execute_reply", reply)
+                        .describedBy(Replies.software(evaluator.libraries())));
         if (store) {
             history.add(count, code, shown);
         }

@@ -3,6 +3,7 @@ package org.skewback.kernel;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
 import org.skewback.kernel.evaluation.CellResult;
 import org.skewback.kernel.wire.Message;
 
@@ -40,6 +41,16 @@ final class Replies {
         language.put("pygments_lexer", "java");
         language.put("codemirror_mode", "text/x-java");
         return reply;
+    }
+
+    /** Metadata of a reply to an execute request: the libraries that the cells use, by version. */
+    static ObjectNode software(Map<String, String> libraries) {
+        ObjectNode metadata = object();
+        if (!libraries.isEmpty()) {
+            ObjectNode versions = metadata.putObject("skewback").putObject("libraries");
+            libraries.forEach(versions::put);
+        }
+        return metadata;
     }
 
     static ObjectNode error(String name, String message) {

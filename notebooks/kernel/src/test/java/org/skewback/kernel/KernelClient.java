@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,6 +86,8 @@ final class KernelClient implements AutoCloseable {
                         "-XX:TieredStopAtLevel=1",
                         // What a kernel that is killed leaves behind goes with the test's folder.
                         "-Djava.io.tmpdir=" + folder,
+                        // No settings of whoever runs the tests, and no server.
+                        "-Duser.home=" + offlineHome(folder),
                         "-cp",
                         System.getProperty("java.class.path"),
                         Kernel.class.getName(),
@@ -101,6 +104,13 @@ final class KernelClient implements AutoCloseable {
         control = socket(SocketType.DEALER, connection.address(connection.controlPort()));
         stdin = socket(SocketType.DEALER, connection.address(connection.stdinPort()));
         waitUntilHeard();
+    }
+
+    private static Path offlineHome(Path folder) throws IOException {
+        Path maven = Files.createDirectories(folder.resolve(".m2"));
+        Files.writeString(
+                maven.resolve("settings.xml"), "<settings><offline>true</offline></settings>");
+        return folder;
     }
 
     private ZMQ.Socket socket(SocketType type, String address) {

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
@@ -111,7 +113,11 @@ public final class PackageIssue {
     private record Sheet(String slug, String title, Path folder, Notebook notebook) {}
 
     /** What the run of all sheets gave. */
-    private record Runs(List<RunDocument> documents, CheckCount checks, List<String> unpassed) {}
+    private record Runs(
+            List<RunDocument> documents,
+            CheckCount checks,
+            List<String> unpassed,
+            Map<String, String> libraries) {}
 
     /**
      * Issues a package.
@@ -132,7 +138,9 @@ public final class PackageIssue {
         }
         try (IssuePlace place = IssuePlace.open(to.toAbsolutePath(), info.name(), moves)) {
             Runs runs = run(sheets);
-            RunPackage run = new RunPackage(info, runs.documents(), software, checking);
+            Map<String, String> environment = new LinkedHashMap<>(software);
+            environment.putAll(runs.libraries());
+            RunPackage run = new RunPackage(info, runs.documents(), environment, checking);
             CheckedStatus.require(run);
             progress.pagesStart();
             write(run, place.staging());
@@ -204,7 +212,22 @@ public final class PackageIssue {
             }
             documents.add(new RunDocument(sheet.slug(), sheet.title(), ran.notebook(), text));
         }
-        return new Runs(documents, checks, unpassed);
+        return new Runs(documents, checks, unpassed, libraries(runs));
+    }
+
+    /** Versions by name, sorted; several where notebooks differ. */
+    private static Map<String, String> libraries(SheetRunner.Ran[] runs) {
+        Map<String, Set<String>> found = new TreeMap<>();
+        for (SheetRunner.Ran run : runs) {
+            run.libraries()
+                    .forEach(
+                            (name, version) ->
+                                    found.computeIfAbsent(name, any -> new TreeSet<>())
+                                            .add(version));
+        }
+        Map<String, String> versions = new TreeMap<>();
+        found.forEach((name, several) -> versions.put(name, String.join(", ", several)));
+        return versions;
     }
 
     /** A sheet is spoken of, and taken from, by its number. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -48,11 +49,12 @@ final class SheetRunner {
         progress.sheetStarts(title, codeCells);
         try (KernelSession kernel = launch(title, folder, environment)) {
             List<Cell> ran = new ArrayList<>();
+            Map<String, String> libraries = new LinkedHashMap<>();
             int number = 0;
             for (Cell cell : cells) {
                 if (runs(cell)) {
                     number++;
-                    ran.add(run(kernel, title, cell, number, codeCells));
+                    ran.add(run(kernel, title, cell, number, codeCells, libraries));
                 } else {
                     ran.add(withoutTimes(cell).ran(null, List.of()));
                 }
@@ -60,7 +62,7 @@ final class SheetRunner {
             Notebook whole = new Notebook(gather(kernel, title, ran), notebook.metadata());
             List<Output> living = living(kernel, title);
             progress.sheetEnds(title, codeCells, since(start));
-            return new Ran(whole, living);
+            return new Ran(whole, living, libraries);
         }
     }
 
@@ -69,8 +71,9 @@ final class SheetRunner {
      *
      * @param notebook the notebook with its outputs
      * @param living what live values held at the end, whether a cell showed it or not
+     * @param libraries versions of the libraries that the cells used, by name
      */
-    record Ran(Notebook notebook, List<Output> living) {}
+    record Ran(Notebook notebook, List<Output> living, Map<String, String> libraries) {}
 
     private static List<Output> living(KernelSession kernel, String title) throws Problem {
         try {
@@ -90,7 +93,13 @@ final class SheetRunner {
         }
     }
 
-    private Cell run(KernelSession kernel, String title, Cell cell, int number, int of)
+    private Cell run(
+            KernelSession kernel,
+            String title,
+            Cell cell,
+            int number,
+            int of,
+            Map<String, String> libraries)
             throws Problem {
         progress.cellStarts(title, number, of);
         long start = System.nanoTime();
@@ -100,6 +109,7 @@ final class SheetRunner {
         } catch (KernelTrouble e) {
             throw stop(title, cell, number, of, String.valueOf(e.getMessage()), e);
         }
+        libraries.putAll(run.libraries());
         Output.@Nullable Failure failure = run.failure();
         if (failure == null) {
             failure = failureAmong(kernel.outputs(cell.id()));

@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
@@ -195,14 +197,25 @@ final class JupyterClient implements AutoCloseable {
         JsonNode count = content.path("execution_count");
         Integer number = count.isInt() ? count.intValue() : null;
         return switch (content.path("status").asText("")) {
-            case "ok" -> new CellRun(number, null);
-            case "error" -> new CellRun(number, OutputLog.failure(content));
+            case "ok" -> new CellRun(number, null, libraries(reply));
+            case "error" -> new CellRun(number, OutputLog.failure(content), libraries(reply));
             default ->
                     new CellRun(
                             number,
                             new Output.Failure(
                                     "Aborted", "the kernel did not run this cell", List.of()));
         };
+    }
+
+    /** What our own kernel says in the metadata of its replies; other kernels say nothing. */
+    private static Map<String, String> libraries(Message reply) {
+        Map<String, String> versions = new LinkedHashMap<>();
+        reply.metadata()
+                .path("skewback")
+                .path("libraries")
+                .properties()
+                .forEach(entry -> versions.put(entry.getKey(), entry.getValue().asText("")));
+        return versions;
     }
 
     @Override

@@ -182,6 +182,19 @@ class PackageIssueTest {
     }
 
     @Test
+    void theManifestNamesTheLibrariesOfAllNotebooks() throws Exception {
+        twoSheets();
+        notebook("01-first.ipynb", "# 01 First", "library a:rib 1\nlibrary a:deck 7");
+        notebook("more/02-second.ipynb", "# 02 Second", "library a:rib 2");
+        issue();
+        JsonNode software =
+                Json.read(Files.readAllBytes(place().resolve("manifest.json"))).path("software");
+        assertEquals("1, 2", software.path("a:rib").asText());
+        assertEquals("7", software.path("a:deck").asText());
+        assertEquals("0.0-test", software.path("Skewback").asText());
+    }
+
+    @Test
     void theManifestNamesEveryFileWithItsHash() throws Exception {
         twoSheets();
         issue(PAGES);

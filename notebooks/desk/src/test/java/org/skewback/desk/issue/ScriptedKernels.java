@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -61,6 +62,8 @@ public final class ScriptedKernels implements KernelLauncher {
             this.environment = environment;
         }
 
+        private final Map<String, String> libraries = new LinkedHashMap<>();
+
         @Override
         public CellRun run(Cell cell) throws KernelTrouble {
             count++;
@@ -87,11 +90,15 @@ public final class ScriptedKernels implements KernelLauncher {
                     case "throw" -> gives.add(failure);
                     case "poison" ->
                             outputs.computeIfAbsent(first, id -> new ArrayList<>()).add(failure);
+                    case "library" -> {
+                        String[] named = rest.split(" ", 2);
+                        libraries.put(named[0], named[1]);
+                    }
                     case "trouble" -> throw new KernelTrouble(rest);
                     default -> throw new IllegalArgumentException(line);
                 }
             }
-            return new CellRun(count, null);
+            return new CellRun(count, null, libraries);
         }
 
         private String earlier() {

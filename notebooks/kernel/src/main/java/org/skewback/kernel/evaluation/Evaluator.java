@@ -6,12 +6,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
@@ -58,11 +55,9 @@ public final class Evaluator implements Closeable {
     }
 
     private final CellEvents events;
-    private final Libraries libraries;
     private final Path folder;
     private final Path workerJar;
-    private final Set<Path> classPath = new LinkedHashSet<>();
-    private final Map<String, String> versions = new HashMap<>();
+    private final ClassPath classPath;
     private CompletableFuture<JavaSession> session;
     private boolean cellsAreNamed;
     private volatile boolean closed;
@@ -77,7 +72,7 @@ public final class Evaluator implements Closeable {
      */
     public Evaluator(CellEvents events, Libraries libraries) throws IOException {
         this.events = events;
-        this.libraries = libraries;
+        this.classPath = new ClassPath(libraries);
         this.folder = Files.createTempDirectory("skewback-kernel-");
         Path installed = InstalledWorker.ofThisKernel().jar();
         this.workerJar = installed == null ? folder.resolve(WORKER_JAR) : installed;
@@ -91,7 +86,7 @@ public final class Evaluator implements Closeable {
     }
 
     private CompletableFuture<JavaSession> start() {
-        List<Path> paths = List.copyOf(classPath);
+        List<Path> paths = classPath.paths();
         return CompletableFuture.supplyAsync(
                 () -> {
                     try {
@@ -456,17 +451,16 @@ public final class Evaluator implements Closeable {
     private CellResult.@Nullable Failed obey(Magic magic, Cell cell, JavaSession java)
             throws WorkerGoneException {
         try {
-            switch (magic.name()) {
-                case "maven" -> addLibraries(magic.argument(), cell, java);
-                case "classpath" -> addExisting(magic.argument(), java);
-                case "living" -> handOver(cell, java);
-                default ->
-                        throw new Libraries.MissingException(
-                                "there is no %"
-                                        + magic.name()
-                                        + "; this kernel knows %maven group:artifact:version and"
-                                        + " %classpath path");
+            if (magic.name().equals("living")) {
+                handOver(cell, java);
+                return null;
             }
+            ClassPath.Outcome outcome = classPath.obey(magic);
+            for (Path path : outcome.added()) {
+                java.shell().addToClasspath(path.toString());
+            }
+            outcome.notes().forEach(note -> events.printed(cell.run(), true, note + "\n"));
+            outcome.answers().forEach(line -> events.printed(cell.run(), false, line + "\n"));
             return null;
         } catch (Libraries.MissingException e) {
             String message = String.valueOf(e.getMessage());
@@ -491,48 +485,13 @@ public final class Evaluator implements Closeable {
                         });
     }
 
-    private void addLibraries(String coordinates, Cell cell, JavaSession java)
-            throws Libraries.MissingException {
-        List<Libraries.Library> found = libraries.find(coordinates);
-        for (Libraries.Library library : found) {
-            String present = versions.get(library.name());
-            if (present == null) {
-                versions.put(library.name(), library.version());
-                addPath(library.file(), java);
-            } else if (!present.equals(library.version())) {
-                String conflict =
-                        library.name()
-                                + " is already in use in version "
-                                + present
-                                + ", so version "
-                                + library.version();
-                if (library.equals(found.get(0))) {
-                    throw new Libraries.MissingException(
-                            conflict + " cannot be added; restart the kernel to change it");
-                }
-                events.printed(
-                        cell.run(),
-                        true,
-                        conflict + ", which " + coordinates + " asks for, was left out\n");
-            }
-        }
-    }
-
-    private void addExisting(String argument, JavaSession java) throws Libraries.MissingException {
-        Path path = argument.isBlank() ? null : Path.of(argument).toAbsolutePath().normalize();
-        if (path == null || !Files.exists(path)) {
-            throw new Libraries.MissingException(
-                    path == null
-                            ? "%classpath needs a jar or a folder of classes"
-                            : "%classpath: there is no " + path);
-        }
-        addPath(path, java);
-    }
-
-    private void addPath(Path path, JavaSession java) {
-        if (classPath.add(path)) {
-            java.shell().addToClasspath(path.toString());
-        }
+    /**
+     * Gives the libraries that cells have named so far, with all that those need.
+     *
+     * @return versions by {@code group:artifact}, sorted
+     */
+    public Map<String, String> libraries() {
+        return classPath.versions();
     }
 
     /**
@@ -629,7 +588,7 @@ public final class Evaluator implements Closeable {
      * @return the assistant of the present session
      */
     public Assistant assistant() {
-        return new Assistant(session.join(), classPath);
+        return new Assistant(session.join(), classPath.paths());
     }
 
     @Override

@@ -15,6 +15,27 @@ public interface Libraries {
      */
     record Library(String name, String version, Path file) {}
 
+    /**
+     * A library and all it needs to run.
+     *
+     * @param libraries the library first, then what it needs
+     * @param notes what the author should know, such as a version that is older than another library
+     *     wants
+     */
+    record Found(List<Library> libraries, List<String> notes) {
+
+        /**
+         * Keeps copies.
+         *
+         * @param libraries the library first, then what it needs
+         * @param notes what the author should know
+         */
+        public Found {
+            libraries = List.copyOf(libraries);
+            notes = List.copyOf(notes);
+        }
+    }
+
     /** A library cannot be had; the message says why and what to do. */
     final class MissingException extends Exception {
         private static final long serialVersionUID = 1L;
@@ -33,8 +54,8 @@ public interface Libraries {
      * Finds a library and all it needs to run.
      *
      * @param coordinates {@code group:artifact:version}
-     * @return the library first, then what it needs
+     * @return the library and what it needs
      * @throws MissingException if a file is missing or the coordinates are not of that form
      */
-    List<Library> find(String coordinates) throws MissingException;
+    Found find(String coordinates) throws MissingException;
 }

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skewback.kernel.Kernel;
 import org.skewback.kernel.evaluation.InstalledWorker;
-import org.skewback.kernel.repository.LocalRepository;
+import org.skewback.kernel.repository.MavenLibraries;
 
 /**
  * The class-data archives of front and worker: classes as the VM holds them, mapped instead of read,
@@ -22,6 +22,9 @@ import org.skewback.kernel.repository.LocalRepository;
  * @see <a href="https://openjdk.org/jeps/350">JEP 350, Dynamic CDS Archives</a>
  */
 final class ClassDataArchives {
+
+    /** Environment variable that keeps a kernel from remembering what it ran. */
+    static final String HISTORY = "SKEWBACK_HISTORY";
 
     private static final String USE = "-XX:SharedArchiveFile=";
     private static final String MAKE = "-XX:ArchiveClassesAtExit=";
@@ -96,7 +99,7 @@ final class ClassDataArchives {
             Java.Ran ran =
                     java.run(
                             words,
-                            Map.of(LocalRepository.FOLDER, repository.toString()),
+                            Map.of(MavenLibraries.FOLDER, repository.toString(), HISTORY, "off"),
                             Rehearsal.MOST_SECONDS);
             if (ran.status() != 0) {
                 return "the rehearsal ended with status " + ran.status() + ": " + ran.firstLines(4);

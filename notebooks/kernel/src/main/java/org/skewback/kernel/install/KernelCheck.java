@@ -215,14 +215,13 @@ public final class KernelCheck {
         Path file = temporary.resolve("connection.json");
         Path log = temporary.resolve("kernel.log");
         connection.write(file);
-        Process process =
+        ProcessBuilder builder =
                 new ProcessBuilder(
-                                command.stream()
-                                        .map(w -> w.replace("{connection_file}", file.toString()))
-                                        .toList())
-                        .redirectErrorStream(true)
-                        .redirectOutput(log.toFile())
-                        .start();
+                        command.stream()
+                                .map(w -> w.replace("{connection_file}", file.toString()))
+                                .toList());
+        builder.environment().put(ClassDataArchives.HISTORY, "off");
+        Process process = builder.redirectErrorStream(true).redirectOutput(log.toFile()).start();
         long begun = System.nanoTime();
         try (KernelTalk talk = new KernelTalk(connection, process::isAlive)) {
             JsonNode reply = talk.execute("1 + 1");

@@ -84,6 +84,16 @@ public record Message(
     }
 
     /**
+     * Changes the metadata.
+     *
+     * @param described the new metadata
+     * @return this message with that metadata
+     */
+    public Message describedBy(ObjectNode described) {
+        return new Message(identities, header, parentHeader, described, content, buffers);
+    }
+
+    /**
      * Gives the message type.
      *
      * @return type, such as {@code status}; empty where the header has none
