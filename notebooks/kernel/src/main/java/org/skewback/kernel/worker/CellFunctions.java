@@ -2,6 +2,7 @@ package org.skewback.kernel.worker;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Base64;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -116,5 +117,66 @@ public final class CellFunctions {
      */
     public static String password(String prompt) {
         return runner("password(…)").ask(prompt, true);
+    }
+
+    /**
+     * Gives HTML to be shown.
+     *
+     * @param text the HTML
+     * @return what shows as it
+     */
+    public static CellContent html(String text) {
+        return new CellContent("text/html", text, text.replaceAll("<[^>]*>", "").strip());
+    }
+
+    /**
+     * Gives Markdown to be shown.
+     *
+     * @param text the Markdown
+     * @return what shows as it
+     */
+    public static CellContent markdown(String text) {
+        return new CellContent("text/markdown", text, text);
+    }
+
+    /**
+     * Gives a formula to be shown.
+     *
+     * @param formula the formula as LaTeX, without dollar signs around it
+     * @return what shows as it
+     */
+    public static CellContent latex(String formula) {
+        return new CellContent("text/latex", "$$" + formula + "$$", formula);
+    }
+
+    /**
+     * Gives a picture to be shown.
+     *
+     * @param text a whole SVG document
+     * @return what shows as it
+     */
+    public static CellContent svg(String text) {
+        return new CellContent("image/svg+xml", text, "(a picture)");
+    }
+
+    /**
+     * Gives a picture to be shown.
+     *
+     * @param bytes a PNG file
+     * @return what shows as it
+     */
+    public static CellContent png(byte[] bytes) {
+        return new CellContent(
+                "image/png", Base64.getEncoder().encodeToString(bytes), "(a picture)");
+    }
+
+    /**
+     * Gives JSON to be shown, as a tree that can be folded where the front end can.
+     *
+     * @param text the JSON
+     * @return what shows as it
+     */
+    public static CellContent json(String text) {
+        return new CellContent("application/json", text, text);
     }
 }

@@ -1,9 +1,12 @@
 package org.skewback.kernel.worker;
 
 import java.lang.reflect.Array;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +15,8 @@ import org.jspecify.annotations.Nullable;
 final class PlainText {
 
     static final int MOST_ELEMENTS = 200;
+    private static final int MOST_SORTED = 10_000;
+    private static final int MOST_KEY = 200;
 
     private static final Pattern WRAPPER = Pattern.compile("REPL\\.\\$JShell\\$\\w+?\\$");
 
@@ -85,7 +90,7 @@ final class PlainText {
     private void collection(Collection<?> collection) {
         text.append('[');
         int i = 0;
-        for (Iterator<?> it = collection.iterator(); it.hasNext() && !full(i); i++) {
+        for (Iterator<?> it = inOrder(collection).iterator(); it.hasNext() && !full(i); i++) {
             text.append(i == 0 ? "" : ", ");
             write(it.next());
         }
@@ -95,7 +100,7 @@ final class PlainText {
     private void map(Map<?, ?> map) {
         text.append('{');
         int i = 0;
-        for (Map.Entry<?, ?> entry : map.entrySet()) {
+        for (Map.Entry<?, ?> entry : inOrder(map, MOST_ELEMENTS + 1)) {
             if (full(i)) {
                 break;
             }
@@ -105,6 +110,36 @@ final class PlainText {
             write(entry.getValue());
         }
         close(map.size(), "}");
+    }
+
+    // Sets and maps that the platform makes of constants come in another order in each VM, and a
+    // notebook that is run again is to show the same.
+    private static boolean isShuffled(Object value) {
+        return value.getClass().getName().startsWith("java.util.ImmutableCollections$")
+                && !(value instanceof List<?>);
+    }
+
+    private static Iterable<?> inOrder(Collection<?> collection) {
+        if (!isShuffled(collection) || collection.size() > MOST_SORTED) {
+            return collection;
+        }
+        return collection.stream().sorted(Comparator.comparing(e -> of(e, MOST_KEY))).toList();
+    }
+
+    /** The first entries of a map, in the order in which to show them. */
+    static List<Map.Entry<?, ?>> inOrder(Map<?, ?> map, int most) {
+        List<Map.Entry<?, ?>> entries = new ArrayList<>();
+        boolean sorts = isShuffled(map) && map.size() <= MOST_SORTED;
+        for (Map.Entry<?, ?> entry : map.entrySet()) {
+            if (!sorts && entries.size() == most) {
+                break;
+            }
+            entries.add(entry);
+        }
+        if (sorts) {
+            entries.sort(Comparator.comparing(e -> of(e.getKey(), MOST_KEY)));
+        }
+        return entries.subList(0, Math.min(most, entries.size()));
     }
 
     private boolean full(int elements) {

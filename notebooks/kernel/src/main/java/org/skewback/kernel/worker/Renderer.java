@@ -1,5 +1,6 @@
 package org.skewback.kernel.worker;
 
+import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.LinkedHashMap;
@@ -60,20 +61,19 @@ final class Renderer {
     }
 
     private static Map<String, String> withoutBound(Object value) {
-        Method method = method(value.getClass(), DISPLAYABLE, "display");
         Map<String, String> content = new LinkedHashMap<>();
         String plain = null;
-        if (method != null) {
-            try {
-                Object shown = method.invoke(value);
-                if (shown instanceof Map<?, ?> map) {
-                    map.forEach((type, text) -> content.put(type.toString(), text.toString()));
-                }
-            } catch (InvocationTargetException e) {
-                plain = noteOf(e.getCause());
-            } catch (ReflectiveOperationException | RuntimeException | LinkageError e) {
-                plain = noteOf(e);
-            }
+        try {
+            content.putAll(rich(value));
+        } catch (InvocationTargetException e) {
+            plain = noteOf(e.getCause());
+        } catch (ReflectiveOperationException
+                | IOException
+                | RuntimeException
+                | OutOfMemoryError
+                | StackOverflowError
+                | LinkageError e) {
+            plain = noteOf(e);
         }
         int characters = 0;
         for (Map.Entry<String, String> entry : content.entrySet()) {
@@ -88,6 +88,41 @@ final class Renderer {
         String note = plain == null ? "" : plain;
         content.computeIfAbsent(PLAIN, type -> text(value) + note);
         return content;
+    }
+
+    private static Map<String, String> rich(Object value)
+            throws ReflectiveOperationException, IOException {
+        if (value instanceof CellContent given) {
+            return given.bundle();
+        }
+        Map<String, String> content = new LinkedHashMap<>();
+        Method method = method(value.getClass(), DISPLAYABLE, "display");
+        if (method != null) {
+            if (method.invoke(value) instanceof Map<?, ?> map) {
+                map.forEach((type, text) -> content.put(type.toString(), text.toString()));
+            }
+            return content;
+        }
+        String table = TabularValues.of(value);
+        if (table != null) {
+            content.put("text/html", table);
+            return content;
+        }
+        String picture = Pictures.of(value);
+        if (picture != null) {
+            content.put("image/png", picture);
+        }
+        return content;
+    }
+
+    /** Whether a class or one above it has a name, whichever loader knows it. */
+    static boolean is(Class<?> type, String name) {
+        for (Class<?> c = type; c != null; c = c.getSuperclass()) {
+            if (c.getName().equals(name)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String noteOf(@Nullable Throwable e) {

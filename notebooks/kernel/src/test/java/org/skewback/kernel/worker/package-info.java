@@ -1,0 +1,4 @@
+@NullMarked
+package org.skewback.kernel.worker;
+
+import org.jspecify.annotations.NullMarked;
