@@ -34,6 +34,9 @@ class KernelTest {
     private static final String CELL_AWARE =
             "package org.skewback.display; public interface CellAware {"
                     + " void cellStarts(String cell); }";
+    private static final String CHANGING =
+            "package org.skewback.display; public interface Changing extends Displayable {"
+                    + " void whenChanged(Runnable show); }";
     private static final String SHEET =
             "package test; import java.util.*; public class Sheet"
                     + " implements org.skewback.display.Displayable,"
@@ -56,6 +59,7 @@ class KernelTest {
                                 DISPLAYABLE,
                                 "org/skewback/display/CellAware.java",
                                 CELL_AWARE));
+        TinyRepository.compile(folder, Map.of("org/skewback/display/Changing.java", CHANGING));
         TinyRepository.compile(folder, Map.of("test/Sheet.java", SHEET));
         Path repository = folder.resolve("repository");
         TinyRepository.install(
@@ -71,7 +75,9 @@ class KernelTest {
                         "org/skewback/display/Displayable.class",
                         classes.resolve("org/skewback/display/Displayable.class"),
                         "org/skewback/display/CellAware.class",
-                        classes.resolve("org/skewback/display/CellAware.class")));
+                        classes.resolve("org/skewback/display/CellAware.class"),
+                        "org/skewback/display/Changing.class",
+                        classes.resolve("org/skewback/display/Changing.class")));
         client =
                 new KernelClient(
                         folder, Map.of("SKEWBACK_LOCAL_REPOSITORY", repository.toString()));
@@ -208,6 +214,33 @@ class KernelTest {
         assertEquals("1", shown.path("data").path("text/plain").asText());
         assertEquals("2", again.path("data").path("text/plain").asText());
         assertEquals("progress", shown.path("transient").path("display_id").asText());
+        assertEquals(shown.path("transient"), again.path("transient"));
+    }
+
+    @Test
+    void whatChangesByItselfIsShownAgainInItsPlace() throws IOException {
+        client.run("%maven test:sheets:1.0");
+        KernelClient.Run run =
+                client.run(
+                        """
+                        class Count implements org.skewback.display.Changing {
+                            int at;
+                            Runnable show = () -> {};
+                            public Map<String, String> display() {
+                                return Map.of("text/plain", "at " + at);
+                            }
+                            public void whenChanged(Runnable show) { this.show = show; }
+                        }
+                        Count count = new Count();
+                        display(count);
+                        count.at = 7;
+                        count.show.run();
+                        """);
+        JsonNode shown = run.of("display_data").get(0).content();
+        JsonNode again = run.of("update_display_data").get(0).content();
+        assertEquals("at 0", shown.path("data").path("text/plain").asText());
+        assertEquals("at 7", again.path("data").path("text/plain").asText());
+        assertFalse(shown.path("transient").path("display_id").asText().isEmpty());
         assertEquals(shown.path("transient"), again.path("transient"));
     }
 

@@ -29,6 +29,7 @@ final class CellWriter {
     private final BlockWriter blocks;
     private final Prose prose;
     private @Nullable String title;
+    private int sweeps;
 
     CellWriter(Medium medium, ReadPackage whole, ReadDocument document) {
         this.medium = medium;
@@ -96,6 +97,12 @@ final class CellWriter {
         if (part != null && record != null) {
             boolean closes = data.containsKey(Part.RECORD_TYPE);
             return blocks.set(entries(part)) + (closes ? blocks.closing(record) : "");
+        }
+        JsonNode shownSweep = data.get(SweepStates.MIME);
+        SweepStates sweep = shownSweep == null ? null : SweepStates.read(parsed(shownSweep));
+        if (sweep != null) {
+            sweeps++;
+            return medium.sweep(sweep, "sweep-" + sweeps) + "\n";
         }
         String html = text(data, "text/html");
         List<ForeignHtml.Piece> pieces = html == null ? List.of() : ForeignHtml.pieces(html);

@@ -46,4 +46,12 @@ interface Medium {
      *     very many
      */
     String wide(String markup, String label);
+
+    /**
+     * Sets a sweep: on the screen one state at a time, on paper those chosen for it.
+     *
+     * @param sweep its states
+     * @param name a name that no other sweep of the page has, of letters, digits and dashes
+     */
+    String sweep(SweepStates sweep, String name);
 }

@@ -84,4 +84,42 @@ final class PageMedium implements Medium {
                 + markup
                 + "</div>";
     }
+
+    // Radio buttons and a style need no script, and the arrow keys move them.
+    @Override
+    public String sweep(SweepStates sweep, String name) {
+        StringBuilder buttons = new StringBuilder();
+        StringBuilder frames = new StringBuilder();
+        for (int i = 0; i < sweep.states().size(); i++) {
+            SweepStates.State state = sweep.states().get(i);
+            String button = name + "-" + i;
+            buttons.append("<input type=\"radio\" name=\"")
+                    .append(name)
+                    .append("\" id=\"")
+                    .append(button)
+                    .append('"')
+                    .append(i == sweep.opening() ? " checked=\"checked\"" : "")
+                    .append("/><label for=\"")
+                    .append(button)
+                    .append("\">")
+                    .append(Markup.text(state.label()))
+                    .append("</label>");
+            frames.append(sweep.printed().contains(i) ? "<div class=\"printed\">" : "<div>")
+                    .append(picture("image/svg+xml", state.base64(), state.description()))
+                    .append("<p class=\"caption\">")
+                    .append(Markup.text(state.label()))
+                    .append("</p></div>");
+        }
+        return "<div class=\"sweep\" role=\"radiogroup\" aria-label=\""
+                + Markup.attribute(sweep.title() + ": " + sweep.parameter())
+                + "\"><p><b>"
+                + Markup.text(sweep.title())
+                + "</b></p><p class=\"parameter\">"
+                + Markup.text(sweep.parameter())
+                + ":</p>"
+                + buttons
+                + "<div class=\"frames\">"
+                + frames
+                + "</div></div>";
+    }
 }

@@ -21,6 +21,9 @@ final class PrintMedium implements Medium {
 
     private static final int COLUMNS = 96;
 
+    /** Pictures of a sweep that stand side by side. */
+    private static final int MOST_COLUMNS = 3;
+
     /** Up to so many lines are kept on one page. */
     private static final int SHORT = 20;
 
@@ -217,5 +220,39 @@ final class PrintMedium implements Medium {
     @Override
     public String wide(String markup, String label) {
         return markup;
+    }
+
+    @Override
+    public String sweep(SweepStates sweep, String name) {
+        int columns = Math.min(MOST_COLUMNS, sweep.printed().size());
+        StringBuilder markup = new StringBuilder();
+        markup.append("<div class=\"figure\"><table class=\"states of-")
+                .append(columns)
+                .append("\">");
+        for (int from = 0; from < sweep.printed().size(); from += columns) {
+            markup.append("<tr>");
+            for (int i = from; i < from + columns; i++) {
+                markup.append("<td>");
+                if (i < sweep.printed().size()) {
+                    SweepStates.State state = sweep.states().get(sweep.printed().get(i));
+                    markup.append(picture("image/svg+xml", state.base64(), state.description()))
+                            .append("<p>")
+                            .append(Markup.text(state.label()))
+                            .append("</p>");
+                }
+                markup.append("</td>");
+            }
+            markup.append("</tr>");
+        }
+        return markup.append("</table><p class=\"caption\">")
+                .append(Markup.text(sweep.title()))
+                .append(": ")
+                .append(sweep.printed().size())
+                .append(" of ")
+                .append(sweep.states().size())
+                .append(" states of the ")
+                .append(Markup.text(sweep.parameter()))
+                .append("</p></div>")
+                .toString();
     }
 }

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.skewback.figure.Sweep;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -147,6 +148,37 @@ final class HtmlPackageTest {
                 index.contains("rise-to-span ratio, from common practicefailed1.170.2143≥0.25"),
                 index);
         assertTrue(sheet.contains("3 checks: 1 passed, 2 failed, 0 stale."), sheet);
+    }
+
+    @Test
+    void aSweepIsAGroupOfButtonsThatNeedsNoScript() throws IOException {
+        Document page = parsed(folder.resolve("sheets/06-form.html"));
+        List<Element> buttons = new ArrayList<>();
+        NodeList inputs = page.getElementsByTagName("input");
+        for (int i = 0; i < inputs.getLength(); i++) {
+            buttons.add((Element) inputs.item(i));
+        }
+        assertEquals(3, buttons.size());
+        assertEquals(
+                List.of("", "checked", ""),
+                buttons.stream().map(e -> e.getAttribute("checked")).toList());
+        Element group = (Element) buttons.get(0).getParentNode();
+        assertEquals("radiogroup", group.getAttribute("role"));
+        assertEquals("Chain of three sags: sag of the chain", group.getAttribute("aria-label"));
+        NodeList pictures = group.getElementsByTagName("img");
+        assertEquals(3, pictures.getLength());
+        assertTrue(
+                ((Element) pictures.item(1)).getAttribute("alt").startsWith("3"),
+                "each picture says its state");
+        String style = Files.readString(folder.resolve("sheets/06-form.html"));
+        assertTrue(
+                style.contains(
+                        "input:nth-of-type("
+                                + Sweep.MOST_STATES
+                                + "):checked ~ .frames > div:nth-child("
+                                + Sweep.MOST_STATES
+                                + ")"),
+                "the style reaches the last state that a sweep may have");
     }
 
     @Test

@@ -91,6 +91,7 @@ final class PdfPackageTest {
                         "margin −0.01429",
                         "drawing OG-201, revision B",
                         "OG-C-001 · revision B",
+                        "Chain of three sags: 2 of 3 states of the sag of the chain",
                         "page 2 of ")) {
             assertTrue(text.contains(result), () -> result + " is not in\n" + text);
         }

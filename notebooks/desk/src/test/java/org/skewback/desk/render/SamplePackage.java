@@ -15,6 +15,8 @@ import org.skewback.desk.notebook.Cell;
 import org.skewback.desk.notebook.Notebook;
 import org.skewback.desk.notebook.Output;
 import org.skewback.display.Displayable;
+import org.skewback.figure.ChainTurnedOver;
+import org.skewback.figure.Sweep;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Source;
 import org.skewback.sheet.Column;
@@ -215,6 +217,7 @@ final class SamplePackage {
                                                                 .times(span.minus(x)))
                                         .toList(),
                                 2)));
+        cells.add(code("c-sweep", "sweep", sweep()));
         sheet.figure(new Drawing());
         sheet.check("stress in the chord at the springing", stress)
                 .atMost(Quantity.of(355, "MPa").named("f_yd", "MPa", "yield strength"));
@@ -346,6 +349,17 @@ final class SamplePackage {
         cells.add(shown("h4", Map.of("text/plain", LONG + SCRIPT)));
         cells.add(shown("h5", Map.of("text/latex", "$$\\frac{a}{b$$", "text/plain", "a/b")));
         cells.add(shown("h6", Map.of("text/markdown", "**strong** " + SCRIPT)));
+        cells.add(
+                shown(
+                        "h-sweep",
+                        Map.of(
+                                Sweep.TYPE,
+                                "{\"format\":\"skewback-sweep\",\"edition\":1,\"title\":\"<b"
+                                    + " onclick=x>\","
+                                    + "\"parameter\":\"\\\"><script>\",\"opening\":0,\"printed\":[0,1],\"states\":[{\"label\":\"<i>\",\"description\":\"\\\""
+                                    + " onload=\\\"x\",\"svg\":\"<svg"
+                                    + " onload='x()'><script>1</script></svg>\"},{\"label\":\"2\",\"svg\":\"no"
+                                    + " svg\"}]}")));
         cells.add(shown("h7", Map.of("application/x-unknown", "?")));
         cells.add(
                 new Cell(
@@ -361,6 +375,24 @@ final class SamplePackage {
         sheet.figure(new Hostile());
         sheet.assume("No cell shows this.");
         return document("99-hostile", "Hostile", cells, sheet);
+    }
+
+    /** Three states of a chain, of which paper shows two. */
+    static Sweep sweep() {
+        List<Quantity> sags =
+                List.of(Quantity.of(2, "m"), Quantity.of(3, "m"), Quantity.of(4, "m"));
+        return Sweep.of(
+                        "Chain of three sags",
+                        "sag of the chain",
+                        sags,
+                        sag ->
+                                ChainTurnedOver.of(
+                                        "Chain and arch",
+                                        new double[] {0, 5, 10},
+                                        new double[] {0, sag.in("m"), 0},
+                                        new double[] {0, 1, 0}))
+                .opening(sags.get(1))
+                .printing(List.of(sags.get(0), sags.get(2)));
     }
 
     private static RunDocument document(String slug, String title, List<Cell> cells, Sheet sheet) {

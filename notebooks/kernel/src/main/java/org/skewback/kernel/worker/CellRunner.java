@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import jdk.jshell.spi.SPIResolutionException;
@@ -21,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class CellRunner {
 
     private static final String CELL_AWARE = "org.skewback.display.CellAware";
+    private static final String CHANGING = "org.skewback.display.Changing";
     private static final int MOST_FRAMES = 64;
     private static final int MOST_CAUSES = 8;
 
@@ -100,12 +102,36 @@ final class CellRunner {
                 displays.showAgain(name, content);
             } else {
                 output.flush();
-                displays.show(name, content);
+                displays.show(watched(value, name), content);
             }
         } catch (InterruptedException e) {
             throw new Stop.CellStopped();
         } catch (IOException e) {
             WorkerMain.leave();
+        }
+    }
+
+    /**
+     * Has a value that changes by itself shown again whenever it does; gives the name under which,
+     * or the name given where it never changes.
+     */
+    private String watched(@Nullable Object value, String name) {
+        Method method =
+                value == null
+                        ? null
+                        : Renderer.method(
+                                value.getClass(), CHANGING, "whenChanged", Runnable.class);
+        if (method == null) {
+            return name;
+        }
+        String shown = name.isEmpty() ? UUID.randomUUID().toString() : name;
+        Runnable again = () -> display(value, shown, true);
+        try {
+            method.invoke(value, again);
+            return shown;
+        } catch (ReflectiveOperationException e) {
+            System.err.println("what is shown here will not change: " + e);
+            return name;
         }
     }
 
