@@ -118,6 +118,30 @@ class ArchitectureTest {
                             "org.jspecify..");
 
     @ArchTest
+    static final ArchRule mountainStandsOnTheGroundAlone =
+            classes()
+                    .that()
+                    .resideInAnyPackage(
+                            PACKAGE + "slope",
+                            PACKAGE + "rock",
+                            PACKAGE + "anchor",
+                            PACKAGE + "foundation")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "slope",
+                            PACKAGE + "rock",
+                            PACKAGE + "anchor",
+                            PACKAGE + "foundation",
+                            PACKAGE + "numeric",
+                            PACKAGE + "data",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "org.apache.commons..",
+                            "org.jspecify..");
+
+    @ArchTest
     static final ArchRule subjectsKnowNoSheet =
             noClasses()
                     .that()
