@@ -195,6 +195,12 @@ class PlaneSlideTest {
         refused("cohesion is -1", () -> slide(-1, 30));
         refused("friction angle is 90", () -> slide(1, 90));
         refused(
+                "amplification by topography is 0.9",
+                () -> SeismicCoefficient.level(Quantity.of(0.3), Quantity.of(1), Quantity.of(0.9)));
+        refused(
+                "height of the slope is 40.0 m",
+                () -> SeismicCoefficient.heightFactor(m(40), Quantity.of(0.45), Quantity.of(0.3)));
+        refused(
                 "driving force",
                 () ->
                         slide(0, 30)
