@@ -28,6 +28,7 @@ import org.skewback.frame.Motion;
 import org.skewback.frame.Movement;
 import org.skewback.frame.MovingLoad;
 import org.skewback.frame.NodalLoad;
+import org.skewback.frame.OneWayAnalysis;
 import org.skewback.frame.Passage;
 import org.skewback.frame.PointLoad;
 import org.skewback.frame.Response;
@@ -78,6 +79,9 @@ public final class FrameChecks implements Subject {
         routines.put("MovingLoad: simple beam", FrameChecks::movingLoad);
         routines.put("StageAnalysis: prop placed late", FrameChecks::prop);
         routines.put("StageAnalysis: closed in the middle", FrameChecks::closing);
+        routines.put("LinearAnalysis: eccentric cantilever", FrameChecks::eccentric);
+        routines.put("OneWayAnalysis: braced panel", FrameChecks::bracedPanel);
+        routines.put("StageAnalysis: stay tensioned", FrameChecks::stay);
         return routines;
     }
 
@@ -805,5 +809,90 @@ public final class FrameChecks implements Subject {
                         .connected(
                                 EndConnection.RIGID, EndConnection.RIGID.released(Motion.ABOUT_Y)));
         return builder.add(model.member("bc")).build();
+    }
+
+    private static Map<String, Quantity> eccentric(Inputs in) {
+        Material material = new Material("m", 200e9, 80e9, 0, 0);
+        double inertia = in.si("flexural stiffness") / 200e9;
+        Section section =
+                Section.slender("s", 0.01, in.si("torsional stiffness") / 80e9, inertia, inertia);
+        Vector arm = new Vector(0, in.si("arm"), 0);
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", in.si("length"), 0, 0)
+                        .add(BeamColumn.of("m", "A", "B", material, section).offset(arm, arm))
+                        .fix("A")
+                        .build();
+        FrameSolution solution =
+                LinearAnalysis.of(model)
+                        .solve(LoadCase.of("P", NodalLoad.force("B", 0, 0, -in.si("load"))));
+        return Map.of(
+                "displacement of the loaded node",
+                of(solution.movement("B").translation().z(), "m"),
+                "torque in magnitude",
+                of(Math.abs(solution.member("m").start().torque()), "N·m"));
+    }
+
+    private static Map<String, Quantity> bracedPanel(Inputs in) {
+        Material material = new Material("m", 210e9, 80e9, 0, 0);
+        FrameModelBuilder builder =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", in.si("width"), 0, 0)
+                        .node("C", 0, 0, in.si("height"))
+                        .node("D", in.si("width"), 0, in.si("height"))
+                        .pin("A")
+                        .pin("B")
+                        .inPlane();
+        for (String bar : List.of("AC", "BD", "CD", "AD", "BC")) {
+            Bar.Carries carries =
+                    bar.equals("AD") || bar.equals("BC") ? Bar.Carries.TENSION : Bar.Carries.BOTH;
+            builder.add(
+                    Bar.of(bar, bar.substring(0, 1), bar.substring(1), material, slender(1e-4))
+                            .carrying(carries));
+        }
+        FrameSolution solution =
+                OneWayAnalysis.of(builder.build())
+                        .solve(LoadCase.of("H", NodalLoad.force("C", in.si("load"), 0, 0)));
+        return Map.of("diagonal in tension", of(solution.member("AD").start().axial(), "N"));
+    }
+
+    private static Map<String, Quantity> stay(Inputs in) {
+        FrameModel model =
+                halves(in, false).toBuilder()
+                        .node("T", in.si("length") / 2, 0, in.si("height"))
+                        .pin("T")
+                        .add(
+                                Bar.of(
+                                        "stay",
+                                        "T",
+                                        "B",
+                                        material(in, 0),
+                                        Section.slender("t", in.si("area"), 1e-6, 1e-6, 1e-6)))
+                        .build();
+        List<StageResult> results =
+                StageAnalysis.of(model)
+                        .run(
+                                List.of(
+                                        Stage.of(
+                                                "beam",
+                                                new StageAction.Install(
+                                                        List.of("ab", "bc"),
+                                                        StageAction.Fit.DESIGNED),
+                                                load("q", in.si("load"))),
+                                        Stage.of(
+                                                "stay",
+                                                new StageAction.Install(
+                                                        List.of("stay"), StageAction.Fit.FITTED)),
+                                        Stage.of(
+                                                "pull",
+                                                new StageAction.Tension("stay", in.si("force")))));
+        StageResult last = results.get(2);
+        return Map.of(
+                "deflection of the middle",
+                of(last.solution().movement("B").translation().z(), "m"),
+                "unstressed length of the stay",
+                of(last.unstressedLengths().getOrDefault("stay", Double.NaN), "m"));
     }
 }
