@@ -57,7 +57,11 @@ public final class Json {
      * @throws IOException when it is not JSON, with the line and column in the message
      */
     public static JsonNode read(byte[] bytes) throws IOException {
-        return present(READER.readValue(bytes));
+        try {
+            return present(READER.readValue(bytes));
+        } catch (NumberFormatException e) {
+            throw beyond(e);
+        }
     }
 
     /**
@@ -68,7 +72,16 @@ public final class Json {
      * @throws IOException when it is not JSON, with the line and column in the message
      */
     public static JsonNode read(String text) throws IOException {
-        return present(READER.readValue(text));
+        try {
+            return present(READER.readValue(text));
+        } catch (NumberFormatException e) {
+            throw beyond(e);
+        }
+    }
+
+    /** JSON sets no bound to an exponent; the numbers here have one. */
+    private static IOException beyond(NumberFormatException cause) {
+        return new IOException("it has a number beyond every range", cause);
     }
 
     private static JsonNode present(JsonNode node) throws IOException {

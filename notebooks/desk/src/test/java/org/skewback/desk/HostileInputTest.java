@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
@@ -120,6 +121,19 @@ class HostileInputTest {
         }
         List<String> numbers = List.of("0", "-1", "7", "2147483647", "1e308", "4.9e-324", "0.5");
         text.replace(start, end, numbers.get(random.nextInt(numbers.size())));
+    }
+
+    @Example
+    void aNumberWithAnExponentBeyondEveryRangeIsRefused() {
+        String json = "{\"cells\": [], \"metadata\": {\"n\": 1e99929008000}, \"nbformat\": 4}";
+        Problem refused =
+                assertThrows(
+                        Problem.class,
+                        () -> NotebookReader.parse("n", json.getBytes(StandardCharsets.UTF_8)));
+        assertTrue(
+                Objects.requireNonNull(refused.getMessage())
+                        .contains("it has a number beyond every range"),
+                refused.getMessage());
     }
 
     @Property(tries = 2_000, shrinking = ShrinkingMode.OFF)
