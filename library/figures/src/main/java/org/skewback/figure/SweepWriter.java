@@ -71,7 +71,9 @@ final class SweepWriter {
                     .append(":checked~.frames>div:nth-child(")
                     .append(i + 1)
                     .append(')');
-            buttons.append("<input type=\"radio\" name=\"")
+            // A notebook program takes the arrow keys for itself where the button does not say
+            // this.
+            buttons.append("<input type=\"radio\" data-lm-suppress-shortcuts=\"true\" name=\"")
                     .append(id)
                     .append("\" id=\"")
                     .append(button)

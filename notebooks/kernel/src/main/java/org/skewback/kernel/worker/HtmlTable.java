@@ -88,7 +88,8 @@ final class HtmlTable {
     }
 
     private static String side(Column column) {
-        return column.numeric() ? " align=\"right\"" : " align=\"left\"";
+        // Said for each cell, because notebook programs set all of them flush right.
+        return " style=\"text-align:" + (column.numeric() ? "right" : "left") + "\"";
     }
 
     static String escape(String text) {

@@ -32,14 +32,36 @@ final class Pictures {
             return encode(image);
         }
         if (Renderer.is(value.getClass(), CHART)) {
-            ClassLoader loader = value.getClass().getClassLoader();
-            Class<?> encoder = Class.forName(ENCODER, true, loader);
-            Class<?> chart = Class.forName(CHART, true, loader);
-            Method draw = encoder.getMethod("getBufferedImage", chart);
-            Object image = draw.invoke(null, value);
+            Class<?> encoder = Class.forName(ENCODER, true, value.getClass().getClassLoader());
+            Object image = drawing(encoder, value).invoke(null, value);
             return image instanceof RenderedImage drawn ? encode(drawn) : null;
         }
         return null;
+    }
+
+    // Its parameter is a class in some versions of the library and an interface in others.
+    private static Method drawing(Class<?> encoder, Object chart) throws NoSuchMethodException {
+        for (Method method : encoder.getMethods()) {
+            if (method.getName().equals("getBufferedImage")
+                    && method.getParameterCount() == 1
+                    && method.getParameterTypes()[0].isInstance(chart)) {
+                return method;
+            }
+        }
+        throw new NoSuchMethodException(ENCODER + ".getBufferedImage");
+    }
+
+    /** Words that stand for a picture; it has no text of its own that would be the same again. */
+    static String words(Object picture) {
+        if (picture instanceof RenderedImage image) {
+            return "image, " + image.getWidth() + " × " + image.getHeight() + " pixels";
+        }
+        try {
+            Object title = picture.getClass().getMethod("getTitle").invoke(picture);
+            return "chart: " + title;
+        } catch (ReflectiveOperationException e) {
+            return "chart";
+        }
     }
 
     private static String encode(RenderedImage image) throws IOException {

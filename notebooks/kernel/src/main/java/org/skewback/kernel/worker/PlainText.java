@@ -49,6 +49,12 @@ final class PlainText {
                 : WRAPPER.matcher(writer.text).replaceAll("");
     }
 
+    /** The name of a class, of a class of a cell the one that the cell gave it. */
+    static String name(Class<?> type) {
+        String name = WRAPPER.matcher(type.getName()).replaceAll("");
+        return name.startsWith("$JShell$anonymous") ? "a class without a name" : name;
+    }
+
     private void write(@Nullable Object value) {
         if (value == null) {
             text.append("null");

@@ -111,6 +111,7 @@ final class Renderer {
         String picture = Pictures.of(value);
         if (picture != null) {
             content.put("image/png", picture);
+            content.put(PLAIN, Pictures.words(value));
         }
         return content;
     }
@@ -138,7 +139,7 @@ final class Renderer {
     }
 
     private static String identity(Object value) {
-        return value.getClass().getName();
+        return PlainText.name(value.getClass());
     }
 
     /** Finds a method by the name of the interface that declares it, whichever loader knows it. */

@@ -49,7 +49,7 @@ class RendererTest {
     void aRecordIsASmallTableOfItsComponents() throws Exception {
         String html = html(new Place("crown <1>", 72.5));
         assertTrue(html.contains("<caption>Place</caption>"), html);
-        assertTrue(html.contains("<td align=\"left\">crown &lt;1&gt;</td>"), html);
+        assertTrue(html.contains("<td style=\"text-align:left\">crown &lt;1&gt;</td>"), html);
         assertTrue(html.contains(">72.5<"), html);
         assertEquals("Place[name=a, level=1.0]", text(new Place("a", 1)));
     }
@@ -59,7 +59,7 @@ class RendererTest {
         String html = html(List.of(new Place("a", 1), new Place("b", 2)));
         assertEquals(1, html.split("<table>", -1).length - 1, html);
         assertEquals(3, html.split("<tr>", -1).length - 1, html);
-        assertTrue(html.contains("<td align=\"right\">2.0</td>"), html);
+        assertTrue(html.contains("<td style=\"text-align:right\">2.0</td>"), html);
         assertEquals(html, html(new Place[] {new Place("a", 1), new Place("b", 2)}));
         assertEquals("", html(List.of(new Place("a", 1), "b")));
     }
@@ -78,7 +78,7 @@ class RendererTest {
     void aMatrixHasRowsAndColumns() throws Exception {
         String html = html(new double[][] {{1, 2}, {3, 4.5}});
         assertTrue(html.contains("<caption>2 × 2</caption>"), html);
-        assertTrue(html.contains("<td align=\"right\">4.5</td>"), html);
+        assertTrue(html.contains("<td style=\"text-align:right\">4.5</td>"), html);
         assertEquals("[[1.0, 2.0], [3.0, 4.5]]", text(new double[][] {{1, 2}, {3, 4.5}}));
         String wide = html(new int[2][100]);
         assertTrue(wide.contains("the first 40 columns"), wide);
