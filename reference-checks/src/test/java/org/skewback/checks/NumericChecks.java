@@ -359,7 +359,7 @@ public final class NumericChecks implements Subject {
                 "tip mass", Quantity.of(found.reduce(beam(elements, held, inertia(l)))[0][0]));
     }
 
-    private static double[] displacements(
+    private static LocalHistory released(
             double mass, double stiffness, SlidingBearing bearing, double start, double step) {
         ReducedModel model =
                 ReducedModel.of(
@@ -376,14 +376,12 @@ public final class NumericChecks implements Subject {
                                         List.of(new double[] {1, 0}, new double[] {0, 1}))),
                         step);
         double[] at = model.reduce(new double[] {mass * start, 0});
-        LocalHistory history =
-                motion.run(
-                        List.of(new double[2]),
-                        List.of(new double[(int) Math.round(30 / step)]),
-                        at,
-                        new double[2],
-                        Monitor.quiet());
-        return history.displacement(0, 0);
+        return motion.run(
+                List.of(new double[2]),
+                List.of(new double[(int) Math.round(30 / step)]),
+                at,
+                new double[2],
+                Monitor.quiet());
     }
 
     private static Map<String, Quantity> localMotion(Inputs in) {
@@ -391,7 +389,7 @@ public final class NumericChecks implements Subject {
             double mass = 1000;
             double step = in.si("step");
             SlidingBearing bearing = new SlidingBearing(1e-12, 1, mass * GRAVITY / in.si("radius"));
-            double[] d = displacements(mass, 0, bearing, 0.1, step);
+            double[] d = released(mass, 0, bearing, 0.1, step).displacement(0, 0);
             List<Double> crossings = new ArrayList<>();
             for (int n = 1; n < d.length; n++) {
                 if (d[n - 1] > 0 && d[n] <= 0) {
@@ -403,8 +401,13 @@ public final class NumericChecks implements Subject {
             return Map.of("period", Quantity.of(period, "s"));
         }
         SlidingBearing bearing = new SlidingBearing(in.si("friction"), 1e7, 0);
-        double[] d =
-                displacements(in.si("mass"), in.si("stiffness"), bearing, in.si("start"), 0.001);
+        double step = in.has("step") ? in.si("step") : 0.001;
+        LocalHistory history =
+                released(in.si("mass"), in.si("stiffness"), bearing, in.si("start"), step);
+        if (!in.has("turn")) {
+            return Map.of("imbalance", Quantity.of(history.energy().imbalance()));
+        }
+        double[] d = history.displacement(0, 0);
         int wanted = whole(in, "turn");
         for (int n = 1; n + 1 < d.length; n++) {
             if ((d[n] - d[n - 1]) * (d[n + 1] - d[n]) < 0 && --wanted == 0) {
