@@ -36,7 +36,7 @@ class ReferenceChecksTest {
         for (Subject subject : subjects()) {
             List<Outcome> outcomes =
                     Row.of(subject).stream().map(row -> Outcome.of(row, subject)).toList();
-            topics.put(subject.topic(), outcomes);
+            topics.computeIfAbsent(subject.topic(), topic -> new ArrayList<>()).addAll(outcomes);
             all.addAll(outcomes);
         }
         new Register(all).writeTo(Path.of(System.getProperty("basedir", ".")).resolve("target"));

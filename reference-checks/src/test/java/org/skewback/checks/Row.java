@@ -43,7 +43,7 @@ record Row(
 
     /** Reads the table of a subject. */
     static List<Row> of(Subject subject) {
-        String file = subject.topic() + ".csv";
+        String file = subject.table() + ".csv";
         CsvTable table = CsvTable.parse(file, text(subject, file));
         double[] expected = table.numbers("expected", "");
         double[] tolerance = table.numbers("tolerance", "");

@@ -239,6 +239,11 @@ abstract class Element {
         return Vector.of(toGlobal(local[from], local[from + 1], local[from + 2]), 0);
     }
 
+    /** Rigid arm from a node to the member's end there, global axes. */
+    Vector arm(boolean atEnd) {
+        return atEnd ? endArm : startArm;
+    }
+
     /** Local components of a global vector. */
     double[] localComponents(Vector global) {
         return new double[] {axes[0].dot(global), axes[1].dot(global), axes[2].dot(global)};
@@ -265,7 +270,8 @@ abstract class Element {
         }
     }
 
-    private double[][] toGlobal(double[][] local) {
+    /** A symmetric matrix of the member's ends, local axes, as one of its nodes, global axes. */
+    final double[][] toGlobal(double[][] local) {
         double[][] half = new double[12][];
         for (int row = 0; row < 12; row++) {
             // Row of K times the map of movements is that map's transpose on the row.
