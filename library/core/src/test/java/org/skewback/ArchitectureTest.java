@@ -100,6 +100,20 @@ class ArchitectureTest {
                             "org.jspecify..");
 
     @ArchTest
+    static final ArchRule cableStandsOnTheGroundAlone =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "cable")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "cable",
+                            PACKAGE + "numeric",
+                            "org.apache.commons..",
+                            "org.jspecify..");
+
+    @ArchTest
     static final ArchRule frameTakesItsSectionsFromSteel =
             classes()
                     .that()
@@ -109,6 +123,7 @@ class ArchitectureTest {
                     .resideInAnyPackage(
                             "java..",
                             PACKAGE + "frame",
+                            PACKAGE + "cable",
                             PACKAGE + "steel",
                             PACKAGE + "numeric",
                             PACKAGE + "data",

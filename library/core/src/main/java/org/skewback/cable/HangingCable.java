@@ -1,0 +1,424 @@
+package org.skewback.cable;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.skewback.numeric.NotConvergedException;
+
+/**
+ * A cable hung between two points, under its weight and vertical point loads: the elastic catenary,
+ * exact in its plane. The two components of the tension at its start are found by Newton's method; where
+ * a step does not bring the end nearer, it is halved.
+ */
+public final class HangingCable {
+
+    private static final int MOST_STEPS = 200;
+
+    /** Distance of the end from where it should be, relative to the unstressed length. */
+    private static final double CLOSE = 1e-13;
+
+    private final Cable cable;
+    private final List<CableLoad> loads;
+    private final double span;
+    private final double rise;
+    private final double level;
+    private final double vertical;
+
+    private HangingCable(
+            Cable cable,
+            List<CableLoad> loads,
+            double span,
+            double rise,
+            double level,
+            double vertical) {
+        this.cable = cable;
+        this.loads = loads;
+        this.span = span;
+        this.rise = rise;
+        this.level = level;
+        this.vertical = vertical;
+    }
+
+    /**
+     * Hangs a cable without loads.
+     *
+     * @param cable the cable
+     * @param span level distance of its ends, m, greater than 0
+     * @param rise height of its end above its start, m
+     * @return the cable as it hangs
+     * @throws IllegalArgumentException if the span is not greater than 0, or a weightless cable is slack
+     * @throws NotConvergedException if no equilibrium is found
+     */
+    public static HangingCable between(Cable cable, double span, double rise) {
+        return between(cable, List.of(), span, rise);
+    }
+
+    /**
+     * Hangs a cable with loads on it.
+     *
+     * @param cable the cable
+     * @param loads vertical loads, in any order, downward or upward
+     * @param span level distance of its ends, m, greater than 0
+     * @param rise height of its end above its start, m
+     * @return the cable as it hangs
+     * @throws IllegalArgumentException if the span is not greater than 0, a load lies beyond the end, or
+     *     the cable is slack and nothing acts on it
+     * @throws NotConvergedException if no equilibrium is found
+     */
+    public static HangingCable between(
+            Cable cable, List<CableLoad> loads, double span, double rise) {
+        Require.positive("span of a cable", span, "m");
+        Require.finite("rise of a cable", rise, "m");
+        List<CableLoad> sorted = new ArrayList<>(loads);
+        sorted.sort(Comparator.comparingDouble(CableLoad::at));
+        double sum = cable.weightPerLength() * cable.unstressedLength();
+        for (CableLoad load : sorted) {
+            if (load.at() > cable.unstressedLength()) {
+                throw Require.refused(
+                        "place of a load on a cable",
+                        load.at(),
+                        "m",
+                        "at most its unstressed length, " + cable.unstressedLength() + " m");
+            }
+            sum += Math.abs(load.force());
+        }
+        double chord = Math.hypot(span, rise);
+        if (sum == 0 && cable.unstressedLength() >= chord) {
+            throw Require.refused(
+                    "unstressed length of a cable that nothing acts on",
+                    cable.unstressedLength(),
+                    "m",
+                    "less than the distance of its ends, " + chord + " m");
+        }
+        return find(cable, List.copyOf(sorted), span, rise, sum);
+    }
+
+    private static HangingCable find(
+            Cable cable, List<CableLoad> loads, double span, double rise, double weight) {
+        double length = cable.unstressedLength();
+        double chord = Math.hypot(span, rise);
+        // A first guess: a parabola where it is slack, a spring where it is taut (H. B. Jayaraman
+        // and
+        // W. C. Knudson, Computers and Structures 14 (1981) 217–227, for the first).
+        double slack = (length * length - rise * rise) / (span * span) - 1;
+        double taut = cable.axialStiffness() * Math.max(0, chord / length - 1);
+        double level =
+                Math.max(
+                        taut * span / chord,
+                        slack > 1e-6 ? weight / (2 * Math.sqrt(3 * slack)) : weight);
+        // Taut and weightless is told by its stretch alone.
+        level = level == 0 ? cable.axialStiffness() * 1e-6 : level;
+        double vertical = weight / 2 - level * rise / span;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            Catenary now = follow(cable, loads, level, vertical);
+            double offX = span - now.across();
+            double offZ = -rise - now.drop();
+            double off = Math.hypot(offX, offZ);
+            double determinant =
+                    now.acrossByLevel() * now.dropByVertical()
+                            - now.acrossByVertical() * now.acrossByVertical();
+            double toLevel =
+                    (now.dropByVertical() * offX - now.acrossByVertical() * offZ) / determinant;
+            double toVertical =
+                    (now.acrossByLevel() * offZ - now.acrossByVertical() * offX) / determinant;
+            if (off <= CLOSE * length) {
+                return new HangingCable(cable, loads, span, rise, level, vertical);
+            }
+            double share = 1;
+            // The level force stays positive: below it there is no cable.
+            while (level + share * toLevel <= 0.1 * level) {
+                share /= 2;
+            }
+            int halvings = 0;
+            while (distance(
+                                    follow(
+                                            cable,
+                                            loads,
+                                            level + share * toLevel,
+                                            vertical + share * toVertical),
+                                    span,
+                                    rise)
+                            >= off
+                    && halvings++ < 40) {
+                share /= 2;
+            }
+            if (halvings > 40) {
+                // Rounding alone keeps it from coming nearer.
+                if (off <= 1e3 * CLOSE * length) {
+                    return new HangingCable(cable, loads, span, rise, level, vertical);
+                }
+                break;
+            }
+            level += share * toLevel;
+            vertical += share * toVertical;
+        }
+        throw new NotConvergedException(
+                "cable of "
+                        + length
+                        + " m over "
+                        + span
+                        + " m with a rise of "
+                        + rise
+                        + " m: no equilibrium after "
+                        + MOST_STEPS
+                        + " steps; the end is "
+                        + distance(follow(cable, loads, level, vertical), span, rise)
+                        + " m off.");
+    }
+
+    private static double distance(Catenary reach, double span, double rise) {
+        return Math.hypot(span - reach.across(), -rise - reach.drop());
+    }
+
+    private static Catenary follow(
+            Cable cable, List<CableLoad> loads, double level, double vertical) {
+        Catenary sum = new Catenary(0, 0, 0, 0, 0);
+        double at = 0;
+        double v = vertical;
+        for (CableLoad load : loads) {
+            if (load.at() > at) {
+                sum = sum.plus(Catenary.of(level, v, load.at() - at, cable));
+                v -= cable.weightPerLength() * (load.at() - at);
+                at = load.at();
+            }
+            v -= load.force();
+        }
+        return cable.unstressedLength() > at
+                ? sum.plus(Catenary.of(level, v, cable.unstressedLength() - at, cable))
+                : sum;
+    }
+
+    /**
+     * Hangs a cable, without loads, of the unstressed length that gives it a certain horizontal force.
+     *
+     * @param weightPerLength weight of a metre of unstressed cable, N/m, 0 or more
+     * @param axialStiffness EA, N
+     * @param span level distance of its ends, m, greater than 0
+     * @param rise height of its end above its start, m
+     * @param horizontalForce horizontal component H of the tension, N, greater than 0
+     * @return the cable as it hangs; {@link #cable()} has the length
+     * @throws IllegalArgumentException if a number is out of range
+     * @throws NotConvergedException if no equilibrium is found
+     */
+    public static HangingCable ofHorizontalForce(
+            double weightPerLength,
+            double axialStiffness,
+            double span,
+            double rise,
+            double horizontalForce) {
+        Require.positive("span of a cable", span, "m");
+        Require.finite("rise of a cable", rise, "m");
+        Require.positive("horizontal force of a cable", horizontalForce, "N");
+        double chord = Math.hypot(span, rise);
+        Cable cable = new Cable(chord, weightPerLength, axialStiffness);
+        double parameter = weightPerLength * span / (2 * horizontalForce);
+        if (parameter > 300) {
+            throw Require.refused(
+                    "horizontal force of a cable",
+                    horizontalForce,
+                    "N",
+                    "at least 1/600 of the weight of a cable as long as the span");
+        }
+        double bow = parameter == 0 ? span : span * StrictMath.sinh(parameter) / parameter;
+        double length = Math.hypot(bow, rise);
+        // Vertical force of the inextensible catenary: Irvine 1981, section 1.2.
+        double vertical =
+                parameter == 0
+                        ? -horizontalForce * rise / span
+                        : weightPerLength / 2 * (length - rise / StrictMath.tanh(parameter));
+        length /= 1 + horizontalForce * chord / span / axialStiffness;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            Catenary now = Catenary.of(horizontalForce, vertical, length, cable);
+            double offX = span - now.across();
+            double offZ = -rise - now.drop();
+            if (Math.hypot(offX, offZ) <= CLOSE * chord) {
+                return new HangingCable(
+                        cable.ofLength(length), List.of(), span, rise, horizontalForce, vertical);
+            }
+            double end = vertical - weightPerLength * length;
+            double per = 1 / axialStiffness + 1 / Math.hypot(horizontalForce, end);
+            double xByLength = horizontalForce * per;
+            double zByLength = end * per;
+            double determinant =
+                    xByLength * now.dropByVertical() - zByLength * now.acrossByVertical();
+            double toLength =
+                    (offX * now.dropByVertical() - offZ * now.acrossByVertical()) / determinant;
+            vertical += (xByLength * offZ - zByLength * offX) / determinant;
+            length = Math.max(length / 2, length + toLength);
+        }
+        throw new NotConvergedException(
+                "unstressed length of a cable over "
+                        + span
+                        + " m with a horizontal force of "
+                        + horizontalForce
+                        + " N: not found after "
+                        + MOST_STEPS
+                        + " steps; last "
+                        + length
+                        + " m.");
+    }
+
+    /**
+     * Gives the cable that hangs.
+     *
+     * @return the cable, with its unstressed length
+     */
+    public Cable cable() {
+        return cable;
+    }
+
+    /**
+     * Lists the loads.
+     *
+     * @return loads from the start to the end
+     */
+    public List<CableLoad> loads() {
+        return loads;
+    }
+
+    /**
+     * Gives the level distance of the ends.
+     *
+     * @return span, m
+     */
+    public double span() {
+        return span;
+    }
+
+    /**
+     * Gives the height of the end above the start.
+     *
+     * @return rise, m
+     */
+    public double rise() {
+        return rise;
+    }
+
+    /**
+     * Gives the horizontal component of the tension, the same all along.
+     *
+     * @return H, N
+     */
+    public double horizontalForce() {
+        return level;
+    }
+
+    /**
+     * Gives the force with which the support at the start holds the cable up.
+     *
+     * @return V, N, positive upward
+     */
+    public double startVertical() {
+        return vertical;
+    }
+
+    /**
+     * Gives the force with which the support at the end holds the cable up.
+     *
+     * @return N, positive upward
+     */
+    public double endVertical() {
+        double sum = cable.weightPerLength() * cable.unstressedLength() - vertical;
+        for (CableLoad load : loads) {
+            sum += load.force();
+        }
+        return sum;
+    }
+
+    /**
+     * Gives the largest tension.
+     *
+     * @return T, N; of a cable without upward loads it is at the higher end
+     */
+    public double largestTension() {
+        double largest = 0;
+        double v = vertical;
+        double at = 0;
+        for (CableLoad load : loads) {
+            largest = Math.max(largest, Math.abs(v));
+            v -= cable.weightPerLength() * (load.at() - at);
+            largest = Math.max(largest, Math.abs(v));
+            v -= load.force();
+            at = load.at();
+        }
+        largest = Math.max(largest, Math.max(Math.abs(v), Math.abs(endVertical())));
+        return Math.hypot(level, largest);
+    }
+
+    /**
+     * Gives a point of the cable.
+     *
+     * @param s unstressed length from the start, 0 to the unstressed length, m
+     * @return its place and tension; at a load, just before it
+     * @throws IllegalArgumentException if the cable is not so long
+     */
+    public CablePoint at(double s) {
+        if (!(s >= 0 && s <= cable.unstressedLength())) {
+            throw Require.refused(
+                    "place on a cable",
+                    s,
+                    "m",
+                    "from 0 m to its unstressed length, " + cable.unstressedLength() + " m");
+        }
+        if (s == 0) {
+            return new CablePoint(0, 0, Math.hypot(level, vertical), vertical);
+        }
+        List<CableLoad> before = loads.stream().filter(load -> load.at() < s).toList();
+        Catenary reach = follow(cable.ofLength(s), before, level, vertical);
+        double v = vertical - cable.weightPerLength() * s;
+        for (CableLoad load : before) {
+            v -= load.force();
+        }
+        return new CablePoint(reach.across(), -reach.drop(), Math.hypot(level, v), v);
+    }
+
+    /**
+     * Gives the largest depth below the chord, measured vertically.
+     *
+     * @return sag, m, 0 or more
+     */
+    public double sag() {
+        double slope = rise / span;
+        double sag = 0;
+        double at = 0;
+        double v = vertical;
+        List<CableLoad> stops = new ArrayList<>(loads);
+        stops.add(new CableLoad(cable.unstressedLength(), 0));
+        for (CableLoad stop : stops) {
+            sag = Math.max(sag, depth(stop.at(), slope));
+            if (cable.weightPerLength() > 0) {
+                // Deepest where the cable is parallel to the chord.
+                double parallel = at + (v + level * slope) / cable.weightPerLength();
+                if (parallel > at && parallel < stop.at()) {
+                    sag = Math.max(sag, depth(parallel, slope));
+                }
+            }
+            v -= cable.weightPerLength() * (stop.at() - at) + stop.force();
+            at = stop.at();
+        }
+        return sag;
+    }
+
+    private double depth(double s, double slope) {
+        CablePoint point = at(s);
+        return slope * point.x() - point.z();
+    }
+
+    /**
+     * Gives how the force on the end changes when it is moved in the plane of the cable while the start
+     * is held: the inverse of the flexibility of O'Brien and Francis.
+     *
+     * @return 2 × 2 matrix, N/m, rows and columns along x (away from the start) and z (up)
+     */
+    public double[][] stiffness() {
+        Catenary now = follow(cable, loads, level, vertical);
+        double determinant =
+                now.acrossByLevel() * now.dropByVertical()
+                        - now.acrossByVertical() * now.acrossByVertical();
+        double cross = now.acrossByVertical() / determinant;
+        return new double[][] {
+            {now.dropByVertical() / determinant, cross},
+            {cross, now.acrossByLevel() / determinant}
+        };
+    }
+}
