@@ -270,13 +270,32 @@ final class FrameSystem {
                         holds.toOwn(element.stiffness(), element.start(), element.end()));
             }
         }
-        for (Support spring : holds.springs()) {
-            assembler.add(unknownsOf(model.indexOfNode(spring.node())), springMatrix(spring));
-        }
+        addSprings(assembler);
         for (int unknown : idle) {
             assembler.add(unknown, unknown, 1);
         }
         return assembler.matrix();
+    }
+
+    void addSprings(SymmetricAssembler assembler) {
+        for (Support spring : holds.springs()) {
+            assembler.add(unknownsOf(model.indexOfNode(spring.node())), springMatrix(spring));
+        }
+    }
+
+    /** Adds the forces that nodes exert on spring supports, global axes. */
+    void addSpringForces(double[] movements, double[] forces) {
+        for (Support spring : holds.springs()) {
+            int at = 6 * model.indexOfNode(spring.node());
+            double[] d = direction(spring);
+            double stretch = 0;
+            for (int k = 0; k < 6; k++) {
+                stretch += d[k] * movements[at + k];
+            }
+            for (int k = 0; k < 6; k++) {
+                forces[at + k] += spring.stiffness() * stretch * d[k];
+            }
+        }
     }
 
     AppliedLoads apply(List<Load> loads) {
