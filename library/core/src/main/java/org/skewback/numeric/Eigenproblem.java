@@ -18,6 +18,8 @@ public final class Eigenproblem {
     /** Relative step above the last eigenvalue to where the count is taken. */
     private static final double STEP = 1e-6;
 
+    private static final double WIDEST_STEP = 1e-4;
+
     private static final int MOST_LOOKS = 40;
 
     /** Residual above which the operator is applied to the vectors once more. */
@@ -194,15 +196,24 @@ public final class Eigenproblem {
                     all
                             ? 1 / (Math.max(NO_BUCKLING, nothing) * lanczos.largest())
                             : 1 / lanczos.ritzValue(sought - 1);
-            double[] checked = {origin + last * (1 + STEP)};
-            int below = pencil.countBelow(checked, last * STEP);
+            double step = STEP;
+            double[] checked = {origin + last * (1 + step)};
+            int below = pencil.countBelow(checked, last * step);
             int found = lanczos.countBelow(checked[0], origin, converged);
+            // An ill-conditioned matrix blurs an eigenvalue by more than the step; the count is as
+            // good a proof farther away, as long as both sides count to the same place.
+            while (found > below && step < WIDEST_STEP) {
+                step *= 10;
+                checked[0] = origin + last * (1 + step);
+                below = pencil.countBelow(checked, last * step);
+                found = lanczos.countBelow(checked[0], origin, converged);
+            }
             if (found == below) {
                 int returned = Math.min(found, wanted);
                 double above =
                         returned == 0
                                 ? checked[0]
-                                : origin + (1 + STEP) / lanczos.ritzValue(returned - 1);
+                                : origin + (1 + step) / lanczos.ritzValue(returned - 1);
                 return pairs(
                         operator,
                         inner,
