@@ -10,7 +10,7 @@ import nbformat
 import psutil
 from nbclient import NotebookClient
 
-from kernels import LONG, NAME, Kernel
+from kernels import LONG, NAME, Kernel, joined
 
 CELLS = [
     'import java.util.stream.*;\nrecord Arch(double span, double rise) { double ratio() { return span / rise; } }',
@@ -31,7 +31,7 @@ def outputs(made):
     return [
         (o.output_type, o.get("name"), o.get("text"), (o.get("data") or {}).get("text/plain"))
         for cell in made.cells
-        for o in cell.outputs
+        for o in joined(cell.outputs)
     ]
 
 

@@ -3,6 +3,7 @@
 The kernel is the one installed under the name in SKEWBACK_KERNEL (usually ``skewback``), looked for where
 Jupyter looks, so JUPYTER_PATH may name another place.
 """
+import copy
 import os
 import time
 
@@ -93,6 +94,17 @@ class Kernel:
 
     def __exit__(self, *_):
         self.close()
+
+
+def joined(outputs):
+    """Outputs of a cell, texts on one stream that follow each other made one, as a reader sees them."""
+    whole = []
+    for output in outputs:
+        if output.output_type == "stream" and whole and whole[-1].get("name") == output.name:
+            whole[-1].text += output.text
+        else:
+            whole.append(copy.deepcopy(output))
+    return whole
 
 
 def proportional(pid):

@@ -20,6 +20,8 @@ import urllib.request
 import nbformat
 from playwright.sync_api import expect, sync_playwright
 
+from kernels import joined
+
 LIBRARY = "%maven org.skewback:skewback-library:0.1.0"
 KERNEL = {"name": "skewback", "display_name": "Skewback (Java)", "language": "java"}
 DEMO = pathlib.PurePosixPath("notebooks/gorge-crossing/06-form-of-the-rib.ipynb")
@@ -340,7 +342,7 @@ def browse(place, chromium):
 def texts(path):
     """What a notebook shows as text, with pictures by their bytes."""
     return [
-        [json.dumps({key: output.get(key) for key in ("name", "text", "data")}, sort_keys=True) for output in cell.outputs]
+        [json.dumps({key: output.get(key) for key in ("name", "text", "data")}, sort_keys=True) for output in joined(cell.outputs)]
         for cell in nbformat.read(path, as_version=4).cells
         if cell.cell_type == "code"
     ]

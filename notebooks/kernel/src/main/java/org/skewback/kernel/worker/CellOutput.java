@@ -7,16 +7,23 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.function.ToIntFunction;
 
 /**
  * Gathers what cells print and sends it in few packets: at once when 64 kB have come together, else
  * every 50 ms, and before each answer. What a run prints beyond {@value #MOST} bytes is not shown.
+ *
+ * <p>Where a packet ends is kept in the notebook by some clients, so the time of day must not decide
+ * it: by the clock only whole lines are sent, and the beginning of a line, such as a prompt, only
+ * when the rest has not come within {@value #HELD_MILLIS} ms.
  */
 final class CellOutput {
 
     static final int BATCH = 1 << 16;
     static final int MOST = 1 << 22;
     private static final int PERIOD_MILLIS = 50;
+    private static final int HELD_MILLIS = 250;
 
     /** One stream of one run. */
     private static final class Gathered {
@@ -25,6 +32,7 @@ final class CellOutput {
         private byte[] bytes = new byte[256];
         private int length;
         private long total;
+        private long since;
 
         Gathered(int run, boolean error) {
             this.run = run;
@@ -32,6 +40,9 @@ final class CellOutput {
         }
 
         void add(byte[] more, int offset, int count) {
+            if (length == 0) {
+                since = System.nanoTime();
+            }
             int allowed = (int) Math.max(0, Math.min(count, MOST - total));
             append(more, offset, allowed);
             if (allowed < count && total <= MOST) {
@@ -68,10 +79,27 @@ final class CellOutput {
             return length;
         }
 
+        /** Length up to the end of the last whole line. */
+        int lines() {
+            int end = length;
+            while (end > 0 && bytes[end - 1] != '\n') {
+                end--;
+            }
+            return end;
+        }
+
+        /** What is due at a time: whole lines, or all where the beginning of one was held enough. */
+        int due(long now) {
+            int lines = lines();
+            boolean held = now - since >= TimeUnit.MILLISECONDS.toNanos(HELD_MILLIS);
+            return lines == 0 && held ? whole() : lines;
+        }
+
         byte[] take(int count) {
             byte[] taken = Arrays.copyOf(bytes, count);
             System.arraycopy(bytes, count, bytes, 0, length - count);
             length -= count;
+            since = System.nanoTime();
             return taken;
         }
     }
@@ -125,13 +153,32 @@ final class CellOutput {
             Gathered own = streams.computeIfAbsent(key(run, error), k -> new Gathered(run, error));
             own.add(more, offset, count);
             if (own.length >= BATCH) {
-                send(own, own.whole());
+                int lines = own.lines();
+                send(own, lines > 0 ? lines : own.whole());
             }
         }
     }
 
-    /** Sends all that has been printed, and the last state of what is shown in place. */
+    /**
+     * Sends all that the run of this thread has printed, whole lines of the others, and the last
+     * state of what is shown in place.
+     */
     void flush() {
+        int run = Run.ofThisThread();
+        flush(gathered -> gathered.run == run ? gathered.whole() : gathered.lines());
+    }
+
+    /** Sends all that has been printed. */
+    void flushAll() {
+        flush(Gathered::whole);
+    }
+
+    /** Sends what is due at a time of {@link System#nanoTime}. */
+    void flushDue(long now) {
+        flush(gathered -> gathered.due(now));
+    }
+
+    private void flush(ToIntFunction<Gathered> length) {
         try {
             displays.flush();
         } catch (IOException e) {
@@ -139,7 +186,7 @@ final class CellOutput {
         }
         synchronized (streams) {
             for (Gathered gathered : streams.values()) {
-                send(gathered, gathered.whole());
+                send(gathered, length.applyAsInt(gathered));
             }
             streams.values().removeIf(g -> g.length == 0 && g.run != Run.current());
         }
@@ -168,7 +215,7 @@ final class CellOutput {
                 Thread.currentThread().interrupt();
                 return;
             }
-            flush();
+            flushDue(System.nanoTime());
         }
     }
 

@@ -63,7 +63,7 @@ public final class WorkerMain {
                     case STOP -> runner.stop(packet.number());
                     case INPUT -> input.received(packet.flag(), packet.text());
                     case END -> {
-                        output.flush();
+                        output.flushAll();
                         leave();
                     }
                     default -> runner.request(packet);
