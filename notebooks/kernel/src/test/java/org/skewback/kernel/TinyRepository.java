@@ -65,13 +65,7 @@ public final class TinyRepository {
                 Files.createDirectories(
                         repository.resolve("test").resolve(artifact).resolve("1.0"));
         String name = artifact + "-1.0";
-        Files.writeString(
-                folder.resolve(name + ".pom"),
-                "<project><modelVersion>4.0.0</modelVersion><groupId>test</groupId><artifactId>"
-                        + artifact
-                        + "</artifactId><version>1.0</version><dependencies>"
-                        + dependencies
-                        + "</dependencies></project>");
+        Files.writeString(folder.resolve(name + ".pom"), pom(artifact, dependencies));
         try (OutputStream out = Files.newOutputStream(folder.resolve(name + ".jar"));
                 JarOutputStream jar = new JarOutputStream(out)) {
             for (Map.Entry<String, Path> entry : classes.entrySet()) {
@@ -83,6 +77,21 @@ public final class TinyRepository {
         Files.write(
                 folder.resolve("_remote.repositories"),
                 List.of(name + ".jar>elsewhere=", name + ".pom>elsewhere="));
+    }
+
+    /**
+     * Writes a POM.
+     *
+     * @param artifact name of the artifact; group {@code test}, version {@code 1.0}
+     * @param dependencies the inside of its {@code <dependencies>}
+     * @return the XML
+     */
+    public static String pom(String artifact, String dependencies) {
+        return "<project><modelVersion>4.0.0</modelVersion><groupId>test</groupId><artifactId>"
+                + artifact
+                + "</artifactId><version>1.0</version><dependencies>"
+                + dependencies
+                + "</dependencies></project>";
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.skewback.kernel.repository;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,10 +19,10 @@ import org.eclipse.aether.collection.DependencyCollectionException;
 import org.eclipse.aether.graph.Dependency;
 import org.eclipse.aether.repository.LocalRepository;
 import org.eclipse.aether.repository.RemoteRepository;
-import org.eclipse.aether.resolution.ArtifactDescriptorException;
 import org.eclipse.aether.resolution.ArtifactRequest;
 import org.eclipse.aether.resolution.ArtifactResolutionException;
 import org.eclipse.aether.resolution.ArtifactResult;
+import org.eclipse.aether.resolution.VersionRangeResolutionException;
 import org.eclipse.aether.supplier.RepositorySystemSupplier;
 import org.eclipse.aether.supplier.SessionBuilderSupplier;
 import org.eclipse.aether.transfer.ArtifactNotFoundException;
@@ -84,7 +85,7 @@ public final class MavenLibraries implements Libraries {
                             .withRepositoryListener(read)
                             .setConfigProperty("aether.remoteRepositoryFilter.prefixes", false)
                             .build()) {
-                Found found = resolve(system, session, List.of(), wanted);
+                Found found = told(resolve(system, session, List.of(), wanted), read);
                 if (read.decidesAll()) {
                     memory.remember(wanted, found, read.files());
                 }
@@ -93,6 +94,12 @@ public final class MavenLibraries implements Libraries {
                 return resolveRemotely(system, wanted, locally);
             }
         }
+    }
+
+    private static Found told(Found found, ReadFiles read) {
+        List<String> notes = new ArrayList<>(read.unread());
+        notes.addAll(found.notes());
+        return new Found(found.libraries(), notes);
     }
 
     private Found resolveRemotely(
@@ -114,9 +121,11 @@ public final class MavenLibraries implements Libraries {
                             + " offline.\n"
                             + advice(wanted));
         }
+        ReadFiles read = new ReadFiles();
         try (RepositorySystemSession.CloseableSession session =
                 session(system)
                         .withLocalRepositories(new LocalRepository(settings.folder()))
+                        .withRepositoryListener(read)
                         .setMirrorSelector(servers.mirrors())
                         .setProxySelector(servers.proxies())
                         .setAuthenticationSelector(servers.authentication())
@@ -126,7 +135,7 @@ public final class MavenLibraries implements Libraries {
             List<RemoteRepository> repositories =
                     system.newResolutionRepositories(session, servers.repositories());
             try {
-                return resolve(system, session, repositories, wanted);
+                return told(resolve(system, session, repositories, wanted), read);
             } catch (RepositoryException remotely) {
                 throw new MissingException(
                         missing(wanted, remotely)
@@ -181,24 +190,81 @@ public final class MavenLibraries implements Libraries {
         return new Found(libraries, tree.notes());
     }
 
+    /** Says why a library cannot be used: what is missing, or what cannot be made sense of. */
     private String missing(String wanted, RepositoryException failure) {
-        TreeSet<String> names = new TreeSet<>();
-        if (failure instanceof DependencyCollectionException collection) {
-            collection.getResult().getExceptions().forEach(x -> names.add(name(x, wanted)));
-        } else if (failure instanceof ArtifactResolutionException resolution) {
-            for (ArtifactResult artifact : resolution.getResults()) {
-                if (!artifact.isResolved()) {
-                    names.add(name(artifact.getRequest().getArtifact()));
-                }
+        List<? extends Throwable> failures =
+                failure instanceof DependencyCollectionException collection
+                        ? collection.getResult().getExceptions()
+                        : List.of(failure);
+        TreeSet<String> absent = new TreeSet<>();
+        TreeSet<String> reasons = new TreeSet<>();
+        for (Throwable one : failures) {
+            List<Artifact> artifacts = absent(one);
+            artifacts.forEach(artifact -> absent.add(words(artifact, wanted)));
+            if (artifacts.isEmpty()) {
+                reasons.add(reason(one));
             }
         }
-        String where = "not in the local Maven repository " + settings.folder() + ".";
-        return "the library "
-                + wanted
-                + " cannot be used: "
-                + (names.isEmpty() || names.contains(wanted)
-                        ? "it is " + where
-                        : "it needs " + String.join(", ", names) + ", " + where);
+        String where = "not in the local Maven repository " + settings.folder();
+        if (absent.contains(wanted)) {
+            reasons.add("it is " + where);
+        } else if (!absent.isEmpty()) {
+            reasons.add("it needs " + String.join(", ", absent) + ", " + where);
+        }
+        return "the library " + wanted + " cannot be used: " + String.join("; ", reasons) + ".";
+    }
+
+    /** The files for want of which something failed; those of a parent, where it is the parent's. */
+    private static List<Artifact> absent(Throwable failure) {
+        List<Artifact> absent = List.of();
+        for (Throwable t = failure; t != null; t = t.getCause()) {
+            if (t instanceof ArtifactResolutionException unresolved) {
+                absent =
+                        unresolved.getResults().stream()
+                                .filter(result -> !result.isResolved())
+                                .map(result -> result.getRequest().getArtifact())
+                                .toList();
+            } else if (t instanceof ArtifactNotFoundException lacking) {
+                absent = List.of(lacking.getArtifact());
+            }
+        }
+        return absent;
+    }
+
+    /** Names a file that is absent; of a whole library that is absent, the POM is missed first. */
+    private String words(Artifact artifact, String wanted) {
+        String name = name(artifact);
+        Path jar =
+                settings.folder()
+                        .resolve(artifact.getGroupId().replace('.', '/'))
+                        .resolve(artifact.getArtifactId())
+                        .resolve(artifact.getVersion())
+                        .resolve(artifact.getArtifactId() + "-" + artifact.getVersion() + ".jar");
+        boolean pomAlone = artifact.getExtension().equals("pom") && Files.exists(jar);
+        if (!pomAlone) {
+            return name;
+        }
+        return name.equals(wanted) ? "its own POM" : "the POM of " + name;
+    }
+
+    private static String reason(Throwable failure) {
+        String asked = "";
+        Throwable last = failure;
+        for (Throwable t = failure; t != null; t = t.getCause()) {
+            if (t instanceof VersionRangeResolutionException range) {
+                Artifact artifact = range.getResult().getRequest().getArtifact();
+                asked =
+                        "it needs "
+                                + artifact.getGroupId()
+                                + ":"
+                                + artifact.getArtifactId()
+                                + " in version `"
+                                + artifact.getVersion()
+                                + "`, which cannot be had: ";
+            }
+            last = t;
+        }
+        return asked + last.getMessage();
     }
 
     private static String advice(String wanted) {
@@ -228,19 +294,6 @@ public final class MavenLibraries implements Libraries {
             last = t;
         }
         return absent ? ", where it is not" : ", which failed: " + last.getMessage();
-    }
-
-    /** Names the file at the bottom of a failure; it may be the parent of what was asked for. */
-    private static String name(Throwable failure, String wanted) {
-        String name = wanted;
-        for (Throwable t = failure; t != null; t = t.getCause()) {
-            if (t instanceof ArtifactNotFoundException absent) {
-                name = name(absent.getArtifact());
-            } else if (t instanceof ArtifactDescriptorException unread) {
-                name = name(unread.getResult().getArtifact());
-            }
-        }
-        return name;
     }
 
     private static String name(Artifact artifact) {

@@ -1,6 +1,7 @@
 package org.skewback.kernel.repository;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +13,8 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.skewback.kernel.TinyRepository;
 import org.skewback.kernel.evaluation.Libraries;
 import org.skewback.kernel.evaluation.Libraries.MissingException;
@@ -85,6 +88,114 @@ class MavenLibrariesTest {
                 folder, "arch", TinyRepository.dependency("rib", "compile"), Map.of());
         String message = complaint("test:arch:1.0");
         assertTrue(message.contains("it needs test:rib:1.0"), message);
+    }
+
+    private Path pom(String artifact, String content) throws IOException {
+        TinyRepository.install(folder, artifact, "", Map.of());
+        return Files.writeString(
+                folder.resolve("test/" + artifact + "/1.0/" + artifact + "-1.0.pom"), content);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "<project><modelVersion>4.0.0</modelVersion><groupId>test</groupId>",
+                "no XML at all",
+                "<project><modelVersion>4.0.0</modelVersion><unknown/></project>",
+                "<project><modelVersion>4.0.0</modelVersion></project>",
+                "\u0000\u0001",
+                "<!DOCTYPE a [<!ENTITY b 'c'>]><project>&d;</project>"
+            })
+    void aPomThatCannotBeReadIsToldAndTheLibraryIsUsedWithoutWhatItNeeds(String content)
+            throws Exception {
+        pom("rib", content);
+        for (int i = 0; i < 2; i++) {
+            Libraries.Found found = find("test:rib:1.0");
+            assertEquals(1, found.libraries().size());
+            assertEquals(1, found.notes().size(), found.notes()::toString);
+            String note = found.notes().get(0);
+            assertTrue(note.startsWith("test:rib:1.0: its POM cannot be read"), note);
+            assertFalse(note.contains("\n"), note);
+            assertFalse(note.contains("Exception"), note);
+        }
+        pom("rib", TinyRepository.pom("rib", ""));
+        assertEquals(List.of(), find("test:rib:1.0").notes());
+    }
+
+    @Test
+    void aPomThatCannotBeReadIsToldOfWhatIsNeededToo() throws Exception {
+        TinyRepository.install(
+                folder, "arch", TinyRepository.dependency("rib", "compile"), Map.of());
+        pom("rib", "<project>");
+        Libraries.Found found = find("test:arch:1.0");
+        assertEquals(2, found.libraries().size());
+        assertTrue(
+                found.notes().get(0).startsWith("test:rib:1.0: its POM"), found.notes()::toString);
+    }
+
+    @Test
+    void aJarWithoutAPomIsTold() throws Exception {
+        Files.delete(pom("rib", ""));
+        String message = complaint("test:rib:1.0");
+        assertTrue(message.contains("it needs its own POM, not in"), message);
+    }
+
+    @Test
+    void aParentThatIsMissingIsNamed() throws Exception {
+        String parent =
+                "<project><modelVersion>4.0.0</modelVersion><parent><groupId>test</groupId>"
+                        + "<artifactId>all</artifactId><version>1.0</version></parent>"
+                        + "<artifactId>rib</artifactId></project>";
+        pom("rib", parent);
+        String message = complaint("test:rib:1.0");
+        assertTrue(message.contains("it needs test:all:1.0, not in"), message);
+        assertTrue(message.contains("settings say offline"), message);
+    }
+
+    @Test
+    void aParentThatCannotBeReadIsTold() throws Exception {
+        pom("all", "<project");
+        pom(
+                "rib",
+                "<project><modelVersion>4.0.0</modelVersion><parent><groupId>test</groupId>"
+                        + "<artifactId>all</artifactId><version>1.0</version></parent>"
+                        + "<artifactId>rib</artifactId></project>");
+        String note = find("test:rib:1.0").notes().get(0);
+        assertTrue(note.startsWith("test:rib:1.0: its POM cannot be read"), note);
+        assertTrue(note.contains("all-1.0.pom"), note);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "<version>${unknown}</version>",
+                "<version>[1.0</version>",
+                "<version>[,]</version>"
+            })
+    void aVersionThatIsNoneIsTold(String version) throws Exception {
+        TinyRepository.install(
+                folder,
+                "arch",
+                TinyRepository.dependency("rib", "compile")
+                        .replace("<version>1.0</version>", version),
+                Map.of());
+        String message = complaint("test:arch:1.0");
+        assertTrue(message.contains("test:arch:1.0 cannot be used: it needs test:rib"), message);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "<version></version>"})
+    void aVersionThatIsMissingIsTold(String version) throws Exception {
+        TinyRepository.install(
+                folder,
+                "arch",
+                TinyRepository.dependency("rib", "compile")
+                        .replace("<version>1.0</version>", version),
+                Map.of());
+        List<String> notes = find("test:arch:1.0").notes();
+        assertTrue(
+                notes.toString().contains("version' for test:rib:jar is missing"), notes::toString);
     }
 
     @Test
