@@ -5,6 +5,7 @@ Jupyter looks, so JUPYTER_PATH may name another place.
 """
 import copy
 import os
+import queue
 import time
 
 import psutil
@@ -74,16 +75,27 @@ class Kernel:
         """Processor time of all its processes so far, s."""
         return sum(sum(p.cpu_times()[:2]) for p in self.processes())
 
-    def interrupted(self, code, after=1.0):
-        """Runs a cell, interrupts it and gives the reply and the seconds until it came."""
+    def interrupted(self, code, after=1.0, limit=LONG):
+        """Runs a cell, interrupts it and gives the reply and the seconds until it came.
+
+        Gives None in place of both where none came within the limit; the kernel is then as good as lost.
+        """
         request = self.client.execute(code, allow_stdin=False)
         time.sleep(after)
         began = time.perf_counter()
         self.manager.interrupt_kernel()
         while True:
-            reply = self.client.get_shell_msg(timeout=LONG)
+            left = limit - (time.perf_counter() - began)
+            try:
+                reply = self.client.get_shell_msg(timeout=max(0, left))
+            except queue.Empty:
+                return None, None
             if reply["parent_header"].get("msg_id") == request:
                 return reply["content"], time.perf_counter() - began
+
+    def restart(self):
+        self.manager.restart_kernel(now=True)
+        self.client.wait_for_ready(timeout=LONG)
 
     def close(self):
         self.client.stop_channels()

@@ -1,6 +1,6 @@
 """Measures kernels side by side, in turns, so that whatever else the machine does hits all alike.
 
-Usage: measure.py [--starts n] [--cells n] kernel... (usually: measure.py skewback python3)
+Usage: measure.py [--starts n] [--cells n] [--limit seconds] kernel... (usually: measure.py skewback python3)
 Prints one Markdown table. Memory is the proportional set size of all processes of a kernel.
 """
 import argparse
@@ -22,7 +22,7 @@ LOOPS = {
     ],
     "python": [
         ("while(true)", "while True: pass"),
-        ("swallows interrupts", "import time\nwhile True:\n  try: time.sleep(1)\n  except KeyboardInterrupt: break"),
+        ("swallows interrupts", "import time\nwhile True:\n  try: time.sleep(1)\n  except KeyboardInterrupt: pass"),
         ("inside a library", "import itertools, collections\ncollections.deque(itertools.repeat(1), maxlen=0)"),
     ],
 }
@@ -51,7 +51,26 @@ def at(times, number):
     return statistics.median(times[max(0, number - 10) : number + 10])
 
 
-def long_session(name, cells):
+def stopping(kernel, language, loop, limit):
+    """How long an endless loop takes to obey, what it costs after that, and whether variables are kept."""
+    kernel.run(CODE[language]["keep"])
+    _, seconds = kernel.interrupted(loop, limit=limit)
+    if seconds is None:
+        kernel.restart()
+        return {"stopped, s": f"not stopped within {limit:.0f} s"}
+    time.sleep(1)
+    before = kernel.cpu()
+    time.sleep(1)
+    quiet = kernel.cpu() - before
+    kept = kernel.run("kept").text == "7"
+    return {
+        "stopped, s": seconds,
+        "processor in the second after, s": quiet,
+        "variables kept": "yes" if kept else "no",
+    }
+
+
+def long_session(name, cells, limit):
     results = {}
     with Kernel(name) as kernel:
         language = "python" if "python" in name else "java"
@@ -65,16 +84,8 @@ def long_session(name, cells):
         results["20 000 lines, s"] = run.seconds
         results["20 000 lines, messages"] = len(run.of("stream"))
         for title, loop in LOOPS[language]:
-            kernel.run(code["keep"])
-            _, seconds = kernel.interrupted(loop)
-            time.sleep(1)
-            before = kernel.cpu()
-            time.sleep(1)
-            quiet = kernel.cpu() - before
-            kept = kernel.run("kept").text == "7"
-            results[f"{title}: stopped, s"] = seconds
-            results[f"{title}: processor in the second after, s"] = quiet
-            results[f"{title}: variables kept"] = "yes" if kept else "no"
+            for measure, value in stopping(kernel, language, loop, limit).items():
+                results[f"{title}: {measure}"] = value
         if code["die"]:
             began = time.perf_counter()
             kernel.run(code["die"])
@@ -87,6 +98,7 @@ def main():
     options = argparse.ArgumentParser()
     options.add_argument("--starts", type=int, default=7)
     options.add_argument("--cells", type=int, default=610)
+    options.add_argument("--limit", type=float, default=10, help="seconds that a loop may take to stop")
     options.add_argument("kernels", nargs="+")
     given = options.parse_args()
     starts = {name: [] for name in given.kernels}
@@ -94,7 +106,7 @@ def main():
     for _ in range(given.starts):
         for name in given.kernels:
             starts[name].append(first_result(name))
-    sessions = {name: long_session(name, given.cells) for name in given.kernels}
+    sessions = {name: long_session(name, given.cells, given.limit) for name in given.kernels}
     rows = list(dict.fromkeys(key for session in sessions.values() for key in session))
     print("| | " + " | ".join(given.kernels) + " |\n|---|" + "---|" * len(given.kernels))
     print("| first result from process start, s | " + " | ".join(f"{statistics.median(s):.2f}" for s in starts.values()) + " |")
