@@ -146,6 +146,35 @@ class RealKernelTest {
         assertTrue(said.contains("\n\nThe cell:\n  int span = -3;\n  throw new"), said);
     }
 
+    @Test
+    void whatIsPrintedAfterTheLastCellIsIssuedUnderIt() throws Exception {
+        Path notebook = folder.resolve("02-second.ipynb");
+        JsonNode json = Json.read(Files.readAllBytes(notebook));
+        ObjectNode last = (ObjectNode) json.path("cells").get(2);
+        String source = last.path("source").toString();
+        String starts =
+                "new Thread(() -> { try { Thread.sleep(200); } catch (InterruptedException e) { }"
+                        + " System.out.println(\"late\"); }).start();\n";
+        StringBuilder lines = new StringBuilder(starts);
+        Json.read(source).forEach(line -> lines.append(line.asText()));
+        last.set("source", TextNode.valueOf(lines.toString()));
+        Files.writeString(notebook, Json.notebook(json));
+        Path issued = issue(PATIENCE, "issued").folder();
+        JsonNode outputs =
+                Json.read(Files.readAllBytes(issued.resolve("notebooks/02-second.ipynb")))
+                        .path("cells")
+                        .get(2)
+                        .path("outputs");
+        // Where the machine is busy, the thread is done before the cell.
+        String printed = "";
+        for (JsonNode output : outputs) {
+            if (output.path("name").asText().equals("stdout")) {
+                printed += output.path("text").toString();
+            }
+        }
+        assertEquals("[\"late\\n\"]", printed, outputs::toString);
+    }
+
     /** A cell that has no value shows nothing, but its checks count all the same. */
     @Test
     void aConclusionThatIsNotShownStopsTheIssue() throws Exception {

@@ -59,6 +59,7 @@ final class SheetRunner {
                     ran.add(withoutTimes(cell).ran(null, List.of()));
                 }
             }
+            settle(kernel, title);
             Notebook whole = new Notebook(gather(kernel, title, ran), notebook.metadata());
             List<Output> living = living(kernel, title);
             progress.sheetEnds(title, codeCells, since(start));
@@ -75,13 +76,24 @@ final class SheetRunner {
      */
     record Ran(Notebook notebook, List<Output> living, Map<String, String> libraries) {}
 
+    private static void settle(KernelSession kernel, String title) throws Problem {
+        try {
+            kernel.settle();
+        } catch (KernelTrouble e) {
+            throw afterwards(title, e);
+        }
+    }
+
     private static List<Output> living(KernelSession kernel, String title) throws Problem {
         try {
             return kernel.living();
         } catch (KernelTrouble e) {
-            throw new Problem(
-                    title + ": after its last cell the kernel failed: " + e.getMessage(), e);
+            throw afterwards(title, e);
         }
+    }
+
+    private static Problem afterwards(String title, KernelTrouble e) {
+        return new Problem(title + ": after its last cell the kernel failed: " + e.getMessage(), e);
     }
 
     private KernelSession launch(String title, Path folder, Map<String, String> environment)

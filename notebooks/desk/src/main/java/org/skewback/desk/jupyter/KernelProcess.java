@@ -146,6 +146,12 @@ public final class KernelProcess implements KernelSession {
     }
 
     @Override
+    public void settle() throws KernelTrouble {
+        // A kernel that does not know this fails with it, and has nothing that could be waited for.
+        run("", "%settle");
+    }
+
+    @Override
     public List<Output> living() throws KernelTrouble {
         // No cell of a notebook has the empty identifier, and no value hears of a cell without one.
         boolean known = run("", "%living").failure() == null;

@@ -27,6 +27,16 @@ public interface KernelSession extends AutoCloseable {
     List<Output> outputs(String cellId);
 
     /**
+     * Waits, after the last cell, for threads that cells have left running, so that what they print
+     * stands under their cells. Our own kernel waits up to 5 s, as a Java program does without one;
+     * daemons are not waited for. A thread that does not end by then is named under the last cell.
+     *
+     * @throws KernelTrouble when the kernel does not answer in time; the session is then of no
+     *     further use
+     */
+    default void settle() throws KernelTrouble {}
+
+    /**
      * Asks, after the last cell, for what live values have for programs, such as the blocks of a
      * sheet, whether a cell showed it or not.
      *

@@ -131,7 +131,7 @@ public final class FakeKernel {
                             request,
                             "clear_output",
                             MAKE.objectNode().put("wait", rest.equals("wait")));
-            case "fail", "%living" -> {
+            case "fail", "%living", "%settle" -> {
                 reply.put("status", "error").put("ename", "Fault").put("evalue", rest);
                 reply.putArray("traceback").add("Fault: " + rest);
                 publish(request, "error", reply);

@@ -40,6 +40,13 @@ public final class Evaluator implements Closeable {
             "compiler.err.invalid.canonical.constructor.in.record";
 
     private static final long REMIND_MILLIS = 250;
+
+    /** What a program that runs notebooks sends after the last cell. */
+    private static final String SETTLE = "%settle";
+
+    /** How long what cells have left running may take to end. */
+    private static final int SETTLE_MILLIS = 5000;
+
     private static final String WORKER_JAR = "worker.jar";
 
     /** The cell that runs. */
@@ -126,6 +133,9 @@ public final class Evaluator implements Closeable {
     private CellResult run(Cell cell, JavaSession java, Running now) {
         try {
             java.control().begin(cell.run());
+            if (cell.code().strip().equals(SETTLE)) {
+                return settle(cell, java);
+            }
             cellStarts(cell, java);
             CellResult result = runAll(cell, java, now);
             String gone = java.control().gone();
@@ -140,6 +150,21 @@ public final class Evaluator implements Closeable {
             }
             return lost(gone);
         }
+    }
+
+    /**
+     * Waits, within bounds, for what cells have left running. No cell starts with this: threads that
+     * belong to whichever cell ran last go on belonging to it.
+     */
+    private static CellResult settle(Cell cell, JavaSession java) throws WorkerGoneException {
+        Link.Reader answer =
+                java.worker()
+                        .ask(
+                                Link.Kind.SETTLE,
+                                packet -> packet.number(cell.run()).number(SETTLE_MILLIS));
+        return answer.outcome() == Link.Outcome.DONE
+                ? new CellResult.Done(Map.of())
+                : interrupted();
     }
 
     // A session that is still starting has a worker that ends by itself when its link breaks.

@@ -36,6 +36,7 @@ final class CellRunner {
     private final Renderer renderer = new Renderer(loader);
     private final BlockingQueue<Link.Reader> requests = new LinkedBlockingQueue<>();
     private final Thread thread = new Thread(this::serve, "skewback-cells");
+    private final CellThreads threads = new CellThreads(thread);
     private @Nullable Object last;
 
     // Guarded by this: an order to stop must not hit the thread outside the run it is meant for.
@@ -170,6 +171,7 @@ final class CellRunner {
         switch (request.kind()) {
             case CELL_STARTS -> cellStarts(request, answer);
             case LIVING -> living(request, answer);
+            case SETTLE -> settle(request, answer);
             case LOAD -> load(request, answer);
             case REDEFINE -> redefine(request, answer);
             case INVOKE -> invoke(request, answer);
@@ -268,6 +270,30 @@ final class CellRunner {
         if (!content.isEmpty()) {
             Link.Writer packet = Link.packet(Link.Kind.DISPLAY).number(run).text("").flag(false);
             link.send(Displays.content(packet, content));
+        }
+    }
+
+    /** Waits for what cells have left running, so that nothing it prints is lost. */
+    private void settle(Link.Reader request, Link.Writer answer) {
+        int run = request.number();
+        int most = request.number();
+        begin(run);
+        try {
+            for (Thread left : threads.await(most)) {
+                System.err.println(
+                        "the thread "
+                                + left.getName()
+                                + " was still running "
+                                + most / 1000
+                                + " s after the last cell had ended; what it prints later is not"
+                                + " shown");
+            }
+            done(answer);
+        } catch (InterruptedException e) {
+            answer.outcome(Link.Outcome.STOPPED);
+        } finally {
+            end();
+            output.flushAll();
         }
     }
 

@@ -27,6 +27,8 @@ public final class Link implements Closeable {
         CELL_STARTS,
         /** Front to worker: hand over what live values have for programs; run, live variables. */
         LIVING,
+        /** Front to worker: wait for the threads of cells to end; run, longest wait in ms. */
+        SETTLE,
         /** Front to worker: define classes. */
         LOAD,
         /** Front to worker: redefine classes. */
