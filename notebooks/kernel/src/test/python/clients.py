@@ -119,7 +119,16 @@ class Clients(unittest.TestCase):
         done = subprocess.run(
             [sys.executable, "-c", code], cwd=here, check=True, capture_output=True, text=True
         )
-        family = [int(pid) for pid in done.stdout.split()]
+        self.assert_all_end([int(pid) for pid in done.stdout.split()])
+
+    def test_no_worker_outlives_a_kernel_that_is_killed(self):
+        with Kernel() as kernel:
+            kernel.run('new Thread(() -> { while (true) { } }).start();')
+            family = [process.pid for process in kernel.processes()]
+            psutil.Process(family[0]).kill()
+            self.assert_all_end(family)
+
+    def assert_all_end(self, family):
         self.assertGreaterEqual(len(family), 2)
         until = time.monotonic() + LONG
         while any(alive(pid) for pid in family) and time.monotonic() < until:

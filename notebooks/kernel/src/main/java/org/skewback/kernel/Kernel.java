@@ -41,6 +41,9 @@ public final class Kernel implements CellEvents {
 
     private static final int MOST_PARENTS = 4096;
 
+    /** How long an orderly end may take, whatever the kernel is busy with. */
+    private static final int END_MILLIS = 10_000;
+
     /** A request that is being run and may read input. */
     private record Reading(int run, Message request, boolean allowed) {}
 
@@ -141,6 +144,10 @@ public final class Kernel implements CellEvents {
                 Thread.currentThread().interrupt();
                 return;
             }
+            boolean last = request.type().equals("shutdown_request");
+            if (last) {
+                endInTime();
+            }
             status(request, "busy");
             try {
                 handle(channel, request);
@@ -157,11 +164,28 @@ public final class Kernel implements CellEvents {
                 aborted.forEach(this::abort);
                 aborted.clear();
             }
-            if (request.type().equals("shutdown_request")) {
+            if (last) {
                 sockets.close();
                 System.exit(0);
             }
         }
+    }
+
+    /** Ends this process, and with it its worker, even where something keeps it from its end. */
+    private static void endInTime() {
+        Thread thread =
+                new Thread(
+                        () -> {
+                            try {
+                                Thread.sleep(END_MILLIS);
+                            } catch (InterruptedException e) {
+                                Thread.currentThread().interrupt();
+                            }
+                            Runtime.getRuntime().halt(0);
+                        },
+                        "skewback-end-in-time");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private void handle(Channel channel, Message request) throws InterruptedException {

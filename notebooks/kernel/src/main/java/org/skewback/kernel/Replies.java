@@ -32,6 +32,7 @@ final class Replies {
         reply.put("banner", "Skewback " + VERSION + ", Java " + java);
         reply.put("debugger", false);
         reply.putArray("help_links");
+        // Neither "debugger" nor "kernel subshells".
         reply.putArray("supported_features");
         ObjectNode language = reply.putObject("language_info");
         language.put("name", "java");

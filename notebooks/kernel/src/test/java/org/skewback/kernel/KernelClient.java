@@ -74,6 +74,7 @@ final class KernelClient implements AutoCloseable {
     private final ZMQ.Socket control;
     private final ZMQ.Socket stdin;
     private final ZMQ.Socket iopub;
+    private final String published;
 
     KernelClient(Path folder, Map<String, String> environment) throws IOException {
         ConnectionFile connection = ConnectionFile.onLoopback();
@@ -98,7 +99,8 @@ final class KernelClient implements AutoCloseable {
         builder.redirectOutput(folder.resolve("kernel.log").toFile());
         process = builder.start();
         codec = new MessageCodec(connection.key());
-        iopub = socket(SocketType.SUB, connection.address(connection.iopubPort()));
+        published = connection.address(connection.iopubPort());
+        iopub = socket(SocketType.SUB, published);
         iopub.subscribe(new byte[0]);
         shell = socket(SocketType.DEALER, connection.address(connection.shellPort()));
         control = socket(SocketType.DEALER, connection.address(connection.controlPort()));
@@ -184,6 +186,11 @@ final class KernelClient implements AutoCloseable {
         }
     }
 
+    /** Tells the kernel to end, and waits for nothing. */
+    void shutDown() {
+        Frames.send(control, codec.encode(Message.request(SESSION, "shutdown_request", object())));
+    }
+
     /** Sends on the shell channel and waits for nothing. */
     void send(Message request) {
         Frames.send(shell, codec.encode(request));
@@ -204,6 +211,24 @@ final class KernelClient implements AutoCloseable {
         Message request = execute(code);
         send(request);
         return await(request);
+    }
+
+    /** Subscribes to a topic and waits for the welcome. */
+    Message welcome(String topic) throws IOException {
+        try (ZMQ.Socket subscriber = socket(SocketType.SUB, published)) {
+            subscriber.subscribe(topic);
+            while (true) {
+                Message message = receive(subscriber);
+                if (message.type().equals("iopub_welcome")) {
+                    return message;
+                }
+            }
+        }
+    }
+
+    /** Waits for the next published message. */
+    Message published() throws IOException {
+        return receive(iopub);
     }
 
     /** Waits for the next published message of a type that belongs to a request. */

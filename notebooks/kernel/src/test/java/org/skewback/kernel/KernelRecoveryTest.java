@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,6 +74,15 @@ class KernelRecoveryTest {
     void shutsDownWhenTold(@TempDir Path folder) throws Exception {
         try (KernelClient other = new KernelClient(folder, Map.of())) {
             assertEquals("ok", other.askControl("shutdown_request").path("status").asText());
+            assertEquals(0, other.exitStatus());
+        }
+    }
+
+    /** The worker and the compiler are still starting then. */
+    @RepeatedTest(3)
+    void shutsDownWhileItStarts(@TempDir Path folder) throws Exception {
+        try (KernelClient other = new KernelClient(folder, Map.of())) {
+            other.shutDown();
             assertEquals(0, other.exitStatus());
         }
     }

@@ -111,6 +111,28 @@ class KernelTest {
         assertEquals("java", info.path("language_info").path("name").asText());
         assertEquals(".java", info.path("language_info").path("file_extension").asText());
         assertFalse(info.path("implementation_version").asText().isEmpty());
+        assertEquals("[]", info.path("supported_features").toString());
+        assertFalse(info.path("debugger").asBoolean(true));
+    }
+
+    /** What version 5.4 of the specification has brought. */
+    @Test
+    void welcomesWhoeverSubscribes() throws IOException {
+        assertEquals("status", client.welcome("status").content().path("subscription").asText());
+    }
+
+    @Test
+    void numbersInJsonAreShownWithTheDigitsTheyHave() throws IOException {
+        String json = "{\"n\":[1.10,1e400,-0.0,1E5,123456789012345678901234567890]}";
+        KernelClient.Run run = client.run("json(\"" + json.replace("\"", "\\\"") + "\")");
+        assertEquals(json, run.data().path("application/json").toString());
+    }
+
+    @Test
+    void whatLooksLikeAMagicInATextBlockIsText() throws IOException {
+        assertEquals(
+                "%maven a:b:1\n%word\n",
+                value("/*\n%word\n*/\n\"\"\"\n%maven a:b:1\n%word\n\"\"\""));
     }
 
     @Test
@@ -172,6 +194,53 @@ class KernelTest {
         client.await(starts);
         client.send(KernelClient.execute("gate.countDown();"));
         assertEquals("late", client.published(starts, "stream").content().path("text").asText());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "new Thread(() -> late()).start();",
+                "var tasks = java.util.concurrent.Executors.newFixedThreadPool(2);"
+                        + " tasks.submit(() -> late());",
+                "java.util.concurrent.CompletableFuture.runAsync(() -> late());",
+                "var clock = java.util.concurrent.Executors.newScheduledThreadPool(1);"
+                        + " clock.schedule(() -> late(), 10,"
+                        + " java.util.concurrent.TimeUnit.MILLISECONDS);"
+            })
+    void whatIsLeftRunningCanBeWaitedFor(String code) throws IOException {
+        client.run(
+                "void late() { try { Thread.sleep(200); } catch (InterruptedException e) { }"
+                        + " System.out.print(\"late\"); }");
+        var starts = KernelClient.execute(code);
+        client.send(starts);
+        client.await(starts);
+        var settles = KernelClient.execute("%settle");
+        client.send(settles);
+        List<String> seen = new ArrayList<>();
+        for (Message message = client.published(); ; message = client.published()) {
+            if (message.type().equals("stream")) {
+                assertEquals(starts.id(), message.parentId());
+                seen.add(message.content().path("text").asText());
+            } else if (message.parentId().equals(settles.id())
+                    && message.content().path("execution_state").asText().equals("idle")) {
+                break;
+            }
+        }
+        assertEquals(List.of("late"), seen);
+    }
+
+    @Test
+    void whatNeverEndsIsNamedUnderTheLastCell() throws IOException {
+        client.run(
+                "var endless = new Thread(() -> { try { Thread.sleep(Long.MAX_VALUE); } catch"
+                        + " (InterruptedException e) { } }, \"endless\");\nendless.start();");
+        var last = KernelClient.execute("1");
+        client.send(last);
+        client.await(last);
+        client.send(KernelClient.execute("%settle"));
+        String told = client.published(last, "stream").content().path("text").asText();
+        assertTrue(told.startsWith("the thread endless was still running 5 s after"), told);
+        client.run("endless.interrupt();");
     }
 
     @Test
@@ -617,6 +686,20 @@ class KernelTest {
     }
 
     @Test
+    void aCellThatIsNotToBeStoredIsNeitherCountedNorRemembered() throws IOException {
+        int before = client.run("").reply().path("execution_count").asInt();
+        var request = KernelClient.execute("int unstored = 1;\nunstored");
+        request.content().put("store_history", false);
+        client.send(request);
+        KernelClient.Run run = client.await(request);
+        assertEquals(before, run.reply().path("execution_count").asInt());
+        assertEquals("1", run.text());
+        ObjectNode search = KernelClient.object().put("hist_access_type", "search");
+        JsonNode found = client.ask("history_request", search.put("pattern", "*unstored*"));
+        assertEquals("[]", found.path("history").toString());
+    }
+
+    @Test
     void evaluatesUserExpressions() throws IOException {
         var request = KernelClient.execute("int base = 20;");
         request.content().putObject("user_expressions").put("a", "base + 1").put("b", "nothing");
@@ -807,5 +890,8 @@ class KernelTest {
         JsonNode debug = client.askControl("debug_request");
         assertEquals("error", debug.path("status").asText());
         assertTrue(debug.path("evalue").asText().contains("no debugger"));
+        JsonNode subshell = client.askControl("create_subshell_request");
+        assertEquals("error", subshell.path("status").asText());
+        assertTrue(subshell.path("evalue").asText().contains("does not know"));
     }
 }

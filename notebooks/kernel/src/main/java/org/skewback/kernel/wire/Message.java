@@ -28,7 +28,11 @@ public record Message(
         ObjectNode content,
         List<byte[]> buffers) {
 
-    /** Version of the message specification that this package speaks. */
+    /**
+     * Version of the message specification that this package speaks: 5.4 brought the welcome on the
+     * publishing channel. What a later one leaves to the kernel, subshells and a debugger, is not
+     * claimed.
+     */
     public static final String PROTOCOL_VERSION = "5.4";
 
     /** Keeps copies of the lists. */

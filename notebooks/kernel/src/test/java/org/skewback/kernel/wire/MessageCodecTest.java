@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +46,22 @@ class MessageCodecTest {
         assertEquals(sent.header(), received.header());
         assertEquals(sent.content(), received.content());
         assertArrayEquals(bytes("client"), received.identities().get(0));
+    }
+
+    @Test
+    void numbersKeepTheirDigitsInEveryPart() throws Exception {
+        String numbers = "{\"n\":[1.10,1e400,-0.0,1E5,123456789012345678901234567890,0.1e-999]}";
+        ObjectNode part = (ObjectNode) ExactJson.read(numbers);
+        Message sent = new Message(List.of(), part, part, part, part, List.of());
+        Message received = codec.decode(codec.encode(sent));
+        for (ObjectNode back :
+                List.of(
+                        received.header(),
+                        received.parentHeader(),
+                        received.metadata(),
+                        received.content())) {
+            assertEquals(numbers, new String(ExactJson.write(back), StandardCharsets.UTF_8));
+        }
     }
 
     @Test
