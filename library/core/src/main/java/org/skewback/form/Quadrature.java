@@ -3,7 +3,6 @@ package org.skewback.form;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
-import org.apache.commons.math3.util.Pair;
 import org.skewback.numeric.NotConvergedException;
 
 /** Integrals of smooth functions: Gauss–Legendre with 16 points on a doubling number of panels. */
@@ -12,6 +11,9 @@ final class Quadrature {
     private static final int POINTS = 16;
     private static final double RELATIVE = 1e-13;
     private static final int MOST_PANELS = 1 << 12;
+
+    /** Found once: finding the points costs a hundred times what an integral does. */
+    private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(POINTS);
 
     private Quadrature() {}
 
@@ -22,7 +24,6 @@ final class Quadrature {
      * @throws NotConvergedException if 4096 panels are not enough
      */
     static double integrate(String sought, DoubleUnaryOperator integrand, double from, double to) {
-        Pair<double[], double[]> rule = rule();
         double previous = Double.NaN;
         double change = Double.NaN;
         for (int panels = 1; panels <= MOST_PANELS; panels *= 2) {
@@ -33,8 +34,8 @@ final class Quadrature {
                 double middle = from + (2 * panel + 1) * half;
                 for (int i = 0; i < POINTS; i++) {
                     double part =
-                            rule.getSecond()[i]
-                                    * integrand.applyAsDouble(middle + half * rule.getFirst()[i]);
+                            RULE.getWeight(i)
+                                    * integrand.applyAsDouble(middle + half * RULE.getPoint(i));
                     sum += part;
                     size += Math.abs(part);
                 }
@@ -54,16 +55,5 @@ final class Quadrature {
                         + " panels; the last change was "
                         + change
                         + ".");
-    }
-
-    private static Pair<double[], double[]> rule() {
-        GaussIntegrator legendre = new GaussIntegratorFactory().legendre(POINTS);
-        double[] points = new double[POINTS];
-        double[] weights = new double[POINTS];
-        for (int i = 0; i < POINTS; i++) {
-            points[i] = legendre.getPoint(i);
-            weights[i] = legendre.getWeight(i);
-        }
-        return new Pair<>(points, weights);
     }
 }
