@@ -9,16 +9,16 @@ import java.awt.geom.Path2D;
  * @param width how far the next thing stands to the right, in em
  * @param ascent how far it reaches above the base line, in em
  * @param descent how far it reaches below the base line, in em
- * @param outline filled outline in em; base line at y = 0, y up; never changed once in a box
+ * @param outline filled outline in em; base line at y = 0, y up
  */
-record Box(double width, double ascent, double descent, Path2D outline) {
+record Box(double width, double ascent, double descent, Outline outline) {
 
     static Box empty() {
         return space(0);
     }
 
     static Box space(double width) {
-        return new Box(width, 0, 0, new Path2D.Double());
+        return new Box(width, 0, 0, Outline.NONE);
     }
 
     /** A filled bar whose lower left corner stands at (0, y). */
@@ -29,7 +29,7 @@ record Box(double width, double ascent, double descent, Path2D outline) {
         path.lineTo(width, y + thickness);
         path.lineTo(0, y + thickness);
         path.closePath();
-        return new Box(width, y + thickness, -y, path);
+        return new Box(width, y + thickness, -y, Outline.of(path));
     }
 
     double height() {
@@ -46,7 +46,7 @@ record Box(double width, double ascent, double descent, Path2D outline) {
                 width * across,
                 ascent * up,
                 descent * up,
-                moved(AffineTransform.getScaleInstance(across, up)));
+                outline.moved(AffineTransform.getScaleInstance(across, up)));
     }
 
     /** The same, higher or (negative) lower. */
@@ -55,13 +55,16 @@ record Box(double width, double ascent, double descent, Path2D outline) {
                 width,
                 ascent + by,
                 descent - by,
-                moved(AffineTransform.getTranslateInstance(0, by)));
+                outline.moved(AffineTransform.getTranslateInstance(0, by)));
     }
 
     /** The same, moved to the right, its width grown by as much. */
     Box indented(double by) {
         return new Box(
-                width + by, ascent, descent, moved(AffineTransform.getTranslateInstance(by, 0)));
+                width + by,
+                ascent,
+                descent,
+                outline.moved(AffineTransform.getTranslateInstance(by, 0)));
     }
 
     Box withWidth(double other) {
@@ -76,21 +79,15 @@ record Box(double width, double ascent, double descent, Path2D outline) {
 
     /** Both in one place; as wide as the wider. */
     Box over(Box other) {
-        Path2D both = new Path2D.Double(outline);
-        both.append(other.outline, false);
         return new Box(
                 Math.max(width, other.width),
                 Math.max(ascent, other.ascent),
                 Math.max(descent, other.descent),
-                both);
+                outline.with(other.outline));
     }
 
     /** In the middle of a given width. */
     Box centred(double within) {
         return indented((within - width) / 2).withWidth(within);
-    }
-
-    private Path2D moved(AffineTransform transform) {
-        return new Path2D.Double(outline, transform);
     }
 }

@@ -73,7 +73,7 @@ final class MathGlyphs {
             Rectangle2D extent = outline.getBounds2D();
             return extent.isEmpty()
                     ? Box.space(width)
-                    : new Box(width, extent.getMaxY(), -extent.getMinY(), outline);
+                    : new Box(width, extent.getMaxY(), -extent.getMinY(), Outline.of(outline));
         } catch (IOException e) {
             throw new UncheckedIOException("the mathematics font cannot be read", e);
         }

@@ -99,17 +99,18 @@ public final class PdfPackage implements PackageRenderer {
     }
 
     /**
-     * Gives the page from which the PDF is made, before it is broken into sheets of paper.
+     * Gives the words of the page from which the PDF is made, before it is broken into sheets of
+     * paper; its style and the drawings of its equations are left out.
      *
      * @param run the package as run
      * @return a tree of XHTML
      */
     public static Document page(RunPackage run) {
-        return page(text(run));
+        return page(new PrintedBook(ReadPackage.of(run), false).page());
     }
 
     /**
-     * Gives the identifier of a block's element in {@link #page}.
+     * Gives the identifier of a block's element in {@link #page(RunPackage)}.
      *
      * @param slug name of the document's files
      * @param block identifier of the block
@@ -120,7 +121,7 @@ public final class PdfPackage implements PackageRenderer {
     }
 
     private static String text(RunPackage run) {
-        return new PrintedBook(ReadPackage.of(run)).page();
+        return new PrintedBook(ReadPackage.of(run), true).page();
     }
 
     private static Document page(String text) {

@@ -33,12 +33,19 @@ final class PrintMedium implements Medium {
     private static final double MARGIN = 0.05;
 
     private final ReadPackage whole;
+    private final boolean drawn;
     private final Typesetter typesetter = new Typesetter(new MathGlyphs(), WIDEST / SIZE);
     private final Map<String, String> set = new HashMap<>();
     private final List<String> cells = new ArrayList<>();
 
-    PrintMedium(ReadPackage whole) {
+    /**
+     * Makes the medium.
+     *
+     * @param drawn whether equations are drawn; where they are not, only their words stand there
+     */
+    PrintMedium(ReadPackage whole, boolean drawn) {
         this.whole = whole;
+        this.drawn = drawn;
     }
 
     /** Gives the sources of the cells since the last time, in order. */
@@ -76,7 +83,7 @@ final class PrintMedium implements Medium {
                                 : ";vertical-align:-"
                                         + points((box.descent() + MARGIN) * size)
                                         + "pt");
-        String svg = svg(box, size);
+        String svg = drawn ? svg(box, size) : "";
         return "<img class=\"formula\" alt=\""
                 + Markup.attribute(words)
                 + "\" style=\""
@@ -108,7 +115,7 @@ final class PrintMedium implements Medium {
     private static String path(Box box) {
         StringBuilder path = new StringBuilder();
         double[] c = new double[6];
-        for (PathIterator at = box.outline().getPathIterator(null); !at.isDone(); at.next()) {
+        for (PathIterator at = box.outline().path().getPathIterator(null); !at.isDone(); at.next()) {
             switch (at.currentSegment(c)) {
                 case PathIterator.SEG_MOVETO -> append(path.append('M'), c, 2);
                 case PathIterator.SEG_LINETO -> append(path.append('L'), c, 2);

@@ -13,13 +13,20 @@ final class PrintedBook {
 
     private final ReadPackage whole;
     private final PackageInfo info;
+    private final boolean drawn;
     private final PrintMedium medium;
     private final Registers registers;
 
-    PrintedBook(ReadPackage whole) {
+    /**
+     * Makes the book.
+     *
+     * @param drawn whether it is to be printed; else it holds the words without style and equations
+     */
+    PrintedBook(ReadPackage whole, boolean drawn) {
         this.whole = whole;
         this.info = whole.info();
-        this.medium = new PrintMedium(whole);
+        this.drawn = drawn;
+        this.medium = new PrintMedium(whole, drawn);
         this.registers = new Registers(whole, medium::address);
     }
 
@@ -48,13 +55,15 @@ final class PrintedBook {
                         + Markup.attribute(info.summary())
                         + "\"/>"
                         + bookmarks()
-                        + "<style>"
-                        + HtmlPackage.resource("print.css")
-                        + running()
-                        + "</style></head><body>"
+                        + (drawn ? style() : "")
+                        + "</head><body>"
                         + body
                         + "</body></html>";
         return new Coverage().printable(PdfPackage.normal(Markup.allowed(page)));
+    }
+
+    private String style() {
+        return "<style>" + HtmlPackage.resource("print.css") + running() + "</style>";
     }
 
     private boolean anyStale() {

@@ -65,7 +65,7 @@ final class TypesetterTest {
                     "\\begin{aligned} a &= b \\\\ &= \\frac{c}{d} \\end{aligned}"
                 }) {
             Box box = set(latex);
-            var extent = box.outline().getBounds2D();
+            var extent = box.outline().path().getBounds2D();
             assertTrue(extent.getMaxY() <= box.ascent() + 1e-6, latex);
             assertTrue(-extent.getMinY() <= box.descent() + 1e-6, latex);
             assertTrue(extent.getMaxX() <= box.width() + 0.2, latex);
