@@ -133,6 +133,41 @@ class ArchitectureTest {
                             "org.jspecify..");
 
     @ArchTest
+    static final ArchRule archTakesFormAndFrame =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "arch")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "arch",
+                            PACKAGE + "form",
+                            PACKAGE + "frame",
+                            PACKAGE + "steel",
+                            PACKAGE + "numeric",
+                            PACKAGE + "data",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "org.apache.commons..",
+                            "org.jspecify..");
+
+    @ArchTest
+    static final ArchRule windStandsOnTheGroundAlone =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "wind")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "wind",
+                            PACKAGE + "data",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "org.jspecify..");
+
+    @ArchTest
     static final ArchRule mountainStandsOnTheGroundAlone =
             classes()
                     .that()
