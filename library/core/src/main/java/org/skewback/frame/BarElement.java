@@ -9,21 +9,49 @@ final class BarElement extends Element {
     private final double[] flexibility;
     private final double axial;
 
+    /** Force along it that resists turning of its chord: N/ℓ across. */
+    private final double across;
+
+    private final boolean deformed;
+
     BarElement(Bar bar, int start, int end, Geometry geometry) {
-        super(bar, start, end, geometry, local(bar, geometry.length()));
+        this(bar, start, end, geometry, 0, false);
+    }
+
+    private BarElement(
+            Bar bar, int start, int end, Geometry geometry, double tension, boolean deformed) {
+        super(bar, start, end, geometry, local(bar, geometry.length(), tension));
         this.bar = bar;
+        this.across = tension / geometry.length();
+        this.deformed = deformed;
         double product = bar.material().youngModulus() * bar.section().area();
         flexibility = new double[] {1 / product, 0, 0, 0, 0, 0};
         axial = product / geometry.length();
     }
 
-    private static double[][] local(Bar bar, double length) {
+    /** This bar in equilibrium on its turned chord, where it has a given axial force. */
+    BarElement under(double tension) {
+        return new BarElement(bar, start(), end(), geometry(), tension, true);
+    }
+
+    @Override
+    boolean isDeformed() {
+        return deformed;
+    }
+
+    private static double[][] local(Bar bar, double length, double tension) {
         double k = bar.material().youngModulus() * bar.section().area() / length;
         double[][] local = new double[12][12];
         local[0][0] = k;
         local[0][6] = -k;
         local[6][0] = -k;
         local[6][6] = k;
+        for (int i = 1; i < 3; i++) {
+            local[i][i] = tension / length;
+            local[i][i + 6] = -tension / length;
+            local[i + 6][i] = -tension / length;
+            local[i + 6][i + 6] = tension / length;
+        }
         return local;
     }
 
@@ -117,8 +145,33 @@ final class BarElement extends Element {
 
     @Override
     ElementState state(double[] movements, ElementLoad load) {
-        return new ElementState(
-                this, load, ends(movements[6] - movements[0], load), movements, false);
+        double[] ends = ends(movements[6] - movements[0], load);
+        if (!deformed) {
+            return new ElementState(this, load, ends, movements, false);
+        }
+        // Seen from the turned chord the bar is a bar; its nodes see the turned chord as well.
+        double[] seen = ends.clone();
+        for (int i = 1; i < 3; i++) {
+            double turned = across * (movements[6 + i] - movements[i]);
+            seen[i] -= turned;
+            seen[6 + i] += turned;
+        }
+        return new ElementState(this, load, ends, movements, false) {
+            @Override
+            double[] endForces() {
+                return seen;
+            }
+
+            @Override
+            double strainEnergy() {
+                double sum = super.strainEnergy();
+                for (int i = 1; i < 3; i++) {
+                    double moved = movements[6 + i] - movements[i];
+                    sum += across * moved * moved / 2;
+                }
+                return sum;
+            }
+        };
     }
 
     @Override

@@ -160,6 +160,15 @@ final class BeamElement extends Element {
         // A beam-column carries everything.
     }
 
+    BeamColumn beam() {
+        return beam;
+    }
+
+    /** Whether its section changes along it. */
+    boolean isTapered() {
+        return uniform.length == 0;
+    }
+
     /** Movement of the free end under the loads on the member and the deformations imposed on it. */
     private double[] endMovement(ElementLoad load) {
         double[] d = new double[6];

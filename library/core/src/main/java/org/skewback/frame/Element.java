@@ -28,6 +28,26 @@ abstract class Element {
      * @param geometry length, axes and rigid arms
      */
     Element(Member member, int start, int end, Geometry geometry, double[][] local) {
+        this(member, start, end, geometry, local, new double[0][]);
+    }
+
+    /**
+     * Makes the parts common to all members.
+     *
+     * @param member the member
+     * @param start number of the start node
+     * @param end number of the end node
+     * @param geometry length, axes and rigid arms
+     * @param local stiffness of its ends, local axes
+     * @param atNodes stiffness at its nodes besides, global axes; may be empty
+     */
+    Element(
+            Member member,
+            int start,
+            int end,
+            Geometry geometry,
+            double[][] local,
+            double[][] atNodes) {
         this.member = member;
         this.start = start;
         this.end = end;
@@ -36,6 +56,11 @@ abstract class Element {
         this.startArm = geometry.startArm();
         this.endArm = geometry.endArm();
         this.stiffness = toGlobal(local);
+        for (int i = 0; i < atNodes.length; i++) {
+            for (int j = 0; j < 12; j++) {
+                stiffness[i][j] += atNodes[i][j];
+            }
+        }
     }
 
     /**
@@ -127,9 +152,34 @@ abstract class Element {
         return model.nodes().get(start).place().plus(startArm);
     }
 
+    /** Where a member lies and how it is joined to its nodes. */
+    Geometry geometry() {
+        return new Geometry(length, axes, startArm, endArm);
+    }
+
     /** Stiffness against the movements of the nodes, global axes, 12 × 12. Not to be changed. */
     double[][] stiffness() {
         return stiffness;
+    }
+
+    /**
+     * Forces that the nodes exert on the member in a state of it, global axes.
+     *
+     * @param state the state
+     * @param nodes movements of the nodes, global axes
+     */
+    double[] nodeForces(ElementState state, double[] nodes) {
+        return toGlobal(state.endForces());
+    }
+
+    /** Half the work of forces at rigid arms that have turned. */
+    double armEnergy(double[] nodes) {
+        return 0;
+    }
+
+    /** Whether equilibrium is that of the deformed member. */
+    boolean isDeformed() {
+        return false;
     }
 
     /** Deformation of a very short piece under unit forces, by component. */
@@ -205,6 +255,20 @@ abstract class Element {
             local[at + i] = axis.x() * x + axis.y() * y + axis.z() * z;
             local[at + 3 + i] = axis.x() * u[at + 3] + axis.y() * u[at + 4] + axis.z() * u[at + 5];
         }
+    }
+
+    /** Forces on the member's ends in local axes from forces on the nodes' side in global axes. */
+    double[] toLocalForces(double[] global) {
+        double[] local = new double[12];
+        for (int half = 0; half < 12; half += 6) {
+            Vector force = Vector.of(global, half);
+            Vector moment =
+                    Vector.of(global, half + 3)
+                            .minus((half == 0 ? startArm : endArm).cross(force));
+            System.arraycopy(localComponents(force), 0, local, half, 3);
+            System.arraycopy(localComponents(moment), 0, local, half + 3, 3);
+        }
+        return local;
     }
 
     /** Forces on the nodes' side in global axes from forces on the member's ends in local axes. */

@@ -220,6 +220,51 @@ final class ElementLoad {
         e[0] -= heldTension * flexibility[0];
     }
 
+    /**
+     * What acts on a length of the member across one of its axes, for {@link BentSpan}: between breaks
+     * all of it is smooth.
+     *
+     * @param axis 1 for local y, 2 for local z
+     * @param from begin of the length, m
+     * @param to its end, m
+     * @param span its stiffness
+     */
+    BentSpan.On across(int axis, double from, double to, BentSpan span) {
+        BentSpan.On on = BentSpan.On.nothing();
+        double sense = axis == 1 ? 1 : -1;
+        double middle = (from + to) / 2;
+        for (Piece piece : pieces) {
+            if (piece.from < middle && middle < piece.to) {
+                addShifted(piece.force, axis, from - piece.from, 1, on.force());
+                addShifted(piece.moment, 3 - axis, from - piece.from, sense, on.moment());
+            }
+        }
+        on.curvature()[0] += strain[6 - axis];
+        on.slip()[0] += strain[axis];
+        for (Cable cable : cables) {
+            double[] e = axis == 1 ? cable.y : cable.z;
+            double slope = e[1] + 2 * from * e[2];
+            double share = cable.force / span.bending();
+            on.curvature()[0] += share * (e[0] + from * (e[1] + from * e[2]));
+            on.curvature()[1] += share * slope;
+            on.curvature()[2] += share * e[2];
+            on.slip()[0] += cable.force * span.shear() * slope;
+            on.slip()[1] += cable.force * span.shear() * 2 * e[2];
+        }
+        return on;
+    }
+
+    /** Adds a polynomial of t as one of t − shift. */
+    private static void addShifted(
+            double[][] byPower, int axis, double shift, double factor, double[] to) {
+        double a = byPower[0][axis];
+        double b = byPower[1][axis];
+        double c = byPower[2][axis];
+        to[0] += factor * (a + shift * (b + shift * c));
+        to[1] += factor * (b + 2 * shift * c);
+        to[2] += factor * c;
+    }
+
     /** Places where something begins, ends or acts, between 0 and a limit, both included, ascending. */
     double[] breaks(double limit) {
         List<Double> all = new ArrayList<>();

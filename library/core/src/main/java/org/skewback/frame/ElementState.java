@@ -3,7 +3,7 @@ package org.skewback.frame;
 import java.util.Arrays;
 
 /** A member under load: the forces and movements along it. */
-final class ElementState {
+class ElementState {
 
     private final Element element;
     private final ElementLoad load;
@@ -56,11 +56,9 @@ final class ElementState {
     }
 
     /** Forces at a section, without those of tendons by themselves. */
-    private double[] resultant(double x, boolean after) {
+    double[] resultant(double x, boolean after) {
         double[] s = new double[6];
-        double[] p = {
-            endForces[6], endForces[7], endForces[8], endForces[9], endForces[10], endForces[11]
-        };
+        double[] p = Arrays.copyOfRange(endForces, 6, 12);
         Element.addFromEnd(element.length() - x, p, s);
         load.addForcesBeyond(x, after, s);
         return s;
@@ -127,6 +125,11 @@ final class ElementState {
         return u;
     }
 
+    /** Places between which forces are polynomials of degree 4 or close to one, ascending. */
+    double[] marks() {
+        return load.breaks(element.length());
+    }
+
     /** ½ ∫ sᵀ f s dx. */
     double strainEnergy() {
         double sum = 0;
@@ -159,8 +162,8 @@ final class ElementState {
     /** ∫ sᵀ e₀ dx with e₀ the deformations imposed, those of tendons included as their loads. */
     double imposedWork() {
         double sum = 0;
-        Gauss gauss = element.gauss();
-        double[] breaks = load.breaks(element.length());
+        Gauss gauss = quadrature();
+        double[] breaks = marks();
         for (int b = 1; b < breaks.length; b++) {
             double width = breaks[b] - breaks[b - 1];
             for (int i = 0; i < gauss.size(); i++) {
@@ -183,12 +186,53 @@ final class ElementState {
         return sum;
     }
 
+    /** Moment of the loads on the member about where they would act had it not moved, local axes. */
+    double[] momentOfMovement() {
+        double[] sum = new double[3];
+        Gauss gauss = quadrature();
+        double[] breaks = marks();
+        for (ElementLoad.Piece piece : load.pieces()) {
+            for (int b = 1; b < breaks.length; b++) {
+                double from = Math.max(breaks[b - 1], piece.from());
+                double to = Math.min(breaks[b], piece.to());
+                for (int i = 0; i < gauss.size() && to > from; i++) {
+                    double at = from + gauss.point(i) * (to - from);
+                    double[] force = new double[3];
+                    for (int k = 0; k < 3; k++) {
+                        force[k] =
+                                gauss.weight(i)
+                                        * (to - from)
+                                        * piece.intensity(piece.force(), k, at);
+                    }
+                    addCross(movement(at), force, sum);
+                }
+            }
+        }
+        for (ElementLoad.Point point : load.points()) {
+            addCross(movement(point.at()), point.force(), sum);
+        }
+        return sum;
+    }
+
+    private static void addCross(double[] u, double[] force, double[] sum) {
+        for (int k = 0; k < 3; k++) {
+            int next = (k + 1) % 3;
+            int last = (k + 2) % 3;
+            sum[k] += u[next] * force[last] - u[last] * force[next];
+        }
+    }
+
+    /** Quadrature that is exact, or near enough, between marks. */
+    Gauss quadrature() {
+        return element.gauss();
+    }
+
     /** Work of the loads on the member, at full value, on its movement. */
     double loadWork() {
         double sum = 0;
-        Gauss gauss = element.gauss();
+        Gauss gauss = quadrature();
+        double[] breaks = marks();
         for (ElementLoad.Piece piece : load.pieces()) {
-            double[] breaks = load.breaks(element.length());
             for (int b = 1; b < breaks.length; b++) {
                 double from = Math.max(breaks[b - 1], piece.from());
                 double to = Math.min(breaks[b], piece.to());

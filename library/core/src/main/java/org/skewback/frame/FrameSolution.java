@@ -160,7 +160,9 @@ public final class FrameSolution {
         for (int e = 0; e < present.length; e++) {
             if (present[e]) {
                 Element element = system.elements().get(e);
-                double[] ends = element.toGlobal(state(e).endForces());
+                double[] nodes = new double[12];
+                FrameSystem.gather(element, movements, nodes);
+                double[] ends = element.nodeForces(state(e), nodes);
                 FrameSystem.add(element, ends, 1, forces);
                 for (int i = 0; i < 12; i++) {
                     largest[i / 3 % 2] = Math.max(largest[i / 3 % 2], Math.abs(ends[i]));
@@ -216,7 +218,9 @@ public final class FrameSolution {
     }
 
     /**
-     * Tells how well the solution is in equilibrium, node by node and as a whole.
+     * Tells how well the solution is in equilibrium, node by node and as a whole. That of a second-order
+     * analysis is taken where loads and nodes are after the movement; its moment keeps what changes of
+     * length of members make of it, which that theory leaves out.
      *
      * @return what is left over
      */
@@ -247,8 +251,10 @@ public final class FrameSolution {
         }
         Vector force = Vector.ZERO;
         Vector moment = Vector.ZERO;
+        boolean deformed = system.isDeformed();
         for (int n = 0; n < model().nodes().size(); n++) {
             Vector place = model().nodes().get(n).place();
+            place = deformed ? place.plus(Vector.of(movements, 6 * n)) : place;
             Vector applied = Vector.of(loads.nodal(), 6 * n);
             Vector couple = Vector.of(loads.nodal(), 6 * n + 3);
             if (system.holds().isSupported(n)) {
@@ -264,6 +270,9 @@ public final class FrameSolution {
                 double[] sum = Element.resultant(loads.member(e));
                 Vector local = element.globalVector(sum, 0);
                 Vector place = element.startPlace(model());
+                if (element.isDeformed()) {
+                    moment = moment.plus(element.globalVector(state(e).momentOfMovement(), 0));
+                }
                 force = force.plus(local);
                 moment = moment.plus(element.globalVector(sum, 3)).plus(place.cross(local));
             }
@@ -302,7 +311,10 @@ public final class FrameSolution {
                 strain += link.springEnergy(local, loads.member(e));
                 work -= link.restWork(local, loads.member(e)) / 2;
             } else {
+                double[] nodes = new double[12];
+                FrameSystem.gather(system.elements().get(e), movements, nodes);
                 strain += state.strainEnergy() + state.jointEnergy(endMovements(e));
+                strain += system.elements().get(e).armEnergy(nodes);
             }
             work += (state.loadWork() - state.imposedWork()) / 2;
         }

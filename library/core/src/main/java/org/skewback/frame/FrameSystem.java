@@ -153,6 +153,17 @@ final class FrameSystem {
                 pattern);
     }
 
+    /** The same structure with its members in another state, on the numbering of this one. */
+    FrameSystem with(List<Element> others) {
+        return new FrameSystem(
+                model, List.copyOf(others), holds, rests, unknowns, count, idle, pattern);
+    }
+
+    /** Whether equilibrium is that of the deformed structure. */
+    boolean isDeformed() {
+        return elements.stream().anyMatch(Element::isDeformed);
+    }
+
     /** Which motions no member and no spring resists. */
     private boolean[] loose(boolean[] present) {
         double[] diagonal = new double[6 * model.nodes().size()];

@@ -98,6 +98,11 @@ final class Joints {
         return stiffness;
     }
 
+    /** Forces on the ends for movements of the ends themselves, within the joints. */
+    double[] rigid(double[] inside) {
+        return FrameSystem.times(rigid, inside);
+    }
+
     /** Forces of clamped nodes from those of clamped ends. */
     double[] clamped(double[] rigidForces) {
         if (gives.length == 0) {

@@ -168,7 +168,7 @@ public final class MemberForces {
 
     /** Ends, places of loads, and between them the stationary points. */
     private List<Double> candidates(int k) {
-        double[] breaks = state.load().breaks(length);
+        double[] breaks = state.marks();
         List<Double> all = new ArrayList<>();
         for (int b = 0; b < breaks.length; b++) {
             all.add(breaks[b]);
@@ -179,7 +179,7 @@ public final class MemberForces {
         return all;
     }
 
-    /** Between breaks a force is a polynomial of degree 4 at most, which five values settle. */
+    /** Between marks a force is a polynomial of degree 4 or close to one, which five values settle. */
     private void addStationary(double from, double to, int k, List<Double> all) {
         double width = to - from;
         double[] values = new double[5];

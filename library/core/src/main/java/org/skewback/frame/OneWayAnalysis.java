@@ -48,16 +48,8 @@ public final class OneWayAnalysis {
         Set<String> tried = new HashSet<>();
         while (tried.add(Arrays.toString(acting))) {
             FrameSolution solution = LinearAnalysis.of(system, symbolic, acting).solve(loads);
-            boolean[] next = acting.clone();
-            boolean settled = true;
-            for (int m = 0; m < acting.length; m++) {
-                if (system.elements().get(m).member() instanceof Bar bar
-                        && bar.carries() != Bar.Carries.BOTH) {
-                    next[m] = carries(bar, solution.state(m), acting[m]);
-                    settled &= next[m] == acting[m];
-                }
-            }
-            if (settled) {
+            boolean[] next = next(solution, acting);
+            if (Arrays.equals(next, acting)) {
                 return solution;
             }
             acting = next;
@@ -68,6 +60,18 @@ public final class OneWayAnalysis {
                         + " goes round in a circle after "
                         + tried.size()
                         + " choices.");
+    }
+
+    /** Which bars act next, by the forces of a solution. */
+    static boolean[] next(FrameSolution solution, boolean[] acting) {
+        boolean[] next = acting.clone();
+        for (int m = 0; m < acting.length; m++) {
+            if (solution.system().elements().get(m).member() instanceof Bar bar
+                    && bar.carries() != Bar.Carries.BOTH) {
+                next[m] = carries(bar, solution.state(m), acting[m]);
+            }
+        }
+        return next;
     }
 
     /** The axial force that the bar has, or would have if it acted between these nodes. */

@@ -131,15 +131,28 @@ final class SecondOrder {
             double sign = half == 1 ? 1 : -1;
             Vector f =
                     piece.globalVector(new double[] {sign * s[0], -sign * s[1], -sign * s[2]}, 0);
-            for (int i = 0; i < 3; i++) {
-                for (int j = 0; j < 3; j++) {
-                    k[6 * half + 3 + i][6 * half + 3 + j] =
-                            (arm.get(i) * f.get(j) + f.get(i) * arm.get(j)) / 2
-                                    - (i == j ? f.dot(arm) : 0);
-                }
-            }
+            addArm(arm, f, half, k);
         }
         return k;
+    }
+
+    /**
+     * Adds how the moment of a force changes when the rigid arm at which it acts on a node turns with the
+     * node, symmetric for moments that are semitangential.
+     *
+     * @param arm from the node to the force
+     * @param f force of the node on the member
+     * @param half 0 for the start, 1 for the end
+     * @param k 12 × 12, added to
+     */
+    static void addArm(Vector arm, Vector f, int half, double[][] k) {
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                k[6 * half + 3 + i][6 * half + 3 + j] +=
+                        (arm.get(i) * f.get(j) + f.get(i) * arm.get(j)) / 2
+                                - (i == j ? f.dot(arm) : 0);
+            }
+        }
     }
 
     /**
