@@ -263,8 +263,7 @@ abstract class Element {
         for (int half = 0; half < 12; half += 6) {
             Vector force = Vector.of(global, half);
             Vector moment =
-                    Vector.of(global, half + 3)
-                            .minus((half == 0 ? startArm : endArm).cross(force));
+                    Vector.of(global, half + 3).minus((half == 0 ? startArm : endArm).cross(force));
             System.arraycopy(localComponents(force), 0, local, half, 3);
             System.arraycopy(localComponents(moment), 0, local, half + 3, 3);
         }

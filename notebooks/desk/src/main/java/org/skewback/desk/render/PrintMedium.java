@@ -115,7 +115,9 @@ final class PrintMedium implements Medium {
     private static String path(Box box) {
         StringBuilder path = new StringBuilder();
         double[] c = new double[6];
-        for (PathIterator at = box.outline().path().getPathIterator(null); !at.isDone(); at.next()) {
+        for (PathIterator at = box.outline().path().getPathIterator(null);
+                !at.isDone();
+                at.next()) {
             switch (at.currentSegment(c)) {
                 case PathIterator.SEG_MOVETO -> append(path.append('M'), c, 2);
                 case PathIterator.SEG_LINETO -> append(path.append('L'), c, 2);
