@@ -36,15 +36,16 @@ final class JupyterClient implements AutoCloseable {
     }
 
     private static final int POLL_MILLIS = 50;
+
+    /** How many questions may stay without an answer before the channels are opened anew. */
+    private static final int ROUNDS = 10;
+
     private static final JsonNodeFactory MAKE = JsonNodeFactory.instance;
 
     private final String session = UUID.randomUUID().toString();
     private final MessageCodec codec;
     private final ZContext context = new ZContext();
-    private final ZMQ.Socket shell;
-    private final ZMQ.Socket control;
-    private final ZMQ.Socket iopub;
-    private final ZMQ.Poller poller;
+    private final ConnectionFile connection;
     private final BooleanSupplier alive;
     private final long floodSize;
     private final OutputLog log = new OutputLog();
@@ -52,6 +53,7 @@ final class JupyterClient implements AutoCloseable {
     private String request = "";
     private @Nullable Message reply;
     private boolean idle;
+    private Channels channels;
 
     /**
      * Opens the channels.
@@ -64,20 +66,38 @@ final class JupyterClient implements AutoCloseable {
         this.codec = new MessageCodec(connection.key());
         this.alive = alive;
         this.floodSize = floodSize;
+        this.connection = connection;
         context.setLinger(0);
-        shell = context.createSocket(SocketType.DEALER);
-        control = context.createSocket(SocketType.DEALER);
-        iopub = context.createSocket(SocketType.SUB);
-        // No output may be dropped because this side is slow to take it.
-        iopub.setRcvHWM(0);
-        iopub.subscribe(ZMQ.SUBSCRIPTION_ALL);
-        shell.connect(connection.address(connection.shellPort()));
-        control.connect(connection.address(connection.controlPort()));
-        iopub.connect(connection.address(connection.iopubPort()));
-        poller = context.createPoller(3);
-        poller.register(shell, ZMQ.Poller.POLLIN);
-        poller.register(control, ZMQ.Poller.POLLIN);
-        poller.register(iopub, ZMQ.Poller.POLLIN);
+        channels = Channels.open(context, connection);
+    }
+
+    /** The sockets, and what waits for all of them. */
+    private record Channels(
+            ZMQ.Socket shell, ZMQ.Socket control, ZMQ.Socket iopub, ZMQ.Poller poller) {
+
+        static Channels open(ZContext context, ConnectionFile connection) {
+            ZMQ.Socket shell = context.createSocket(SocketType.DEALER);
+            ZMQ.Socket control = context.createSocket(SocketType.DEALER);
+            ZMQ.Socket iopub = context.createSocket(SocketType.SUB);
+            // No output may be dropped because this side is slow to take it.
+            iopub.setRcvHWM(0);
+            iopub.subscribe(ZMQ.SUBSCRIPTION_ALL);
+            shell.connect(connection.address(connection.shellPort()));
+            control.connect(connection.address(connection.controlPort()));
+            iopub.connect(connection.address(connection.iopubPort()));
+            ZMQ.Poller poller = context.createPoller(3);
+            poller.register(shell, ZMQ.Poller.POLLIN);
+            poller.register(control, ZMQ.Poller.POLLIN);
+            poller.register(iopub, ZMQ.Poller.POLLIN);
+            return new Channels(shell, control, iopub, poller);
+        }
+
+        void close() {
+            poller.close();
+            shell.close();
+            control.close();
+            iopub.close();
+        }
     }
 
     /**
@@ -88,7 +108,7 @@ final class JupyterClient implements AutoCloseable {
      */
     End awaitReady(Duration limit) {
         long until = System.nanoTime() + limit.toNanos();
-        while (System.nanoTime() < until) {
+        for (int round = 1; System.nanoTime() < until; round++) {
             // What is published before the subscription has reached the kernel is lost, so ask
             // until both the answer and the status that goes with it have come.
             send(Message.request(session, "kernel_info_request", MAKE.objectNode()));
@@ -96,8 +116,20 @@ final class JupyterClient implements AutoCloseable {
             if (end != End.LATE) {
                 return end;
             }
+            if (round % ROUNDS == 0) {
+                reopen();
+            }
         }
         return End.LATE;
+    }
+
+    /**
+     * Opens the channels anew. On a busy machine about one connection in a hundred that JeroMQ makes never
+     * carries anything, whatever is sent on it; a new one does.
+     */
+    private void reopen() {
+        channels.close();
+        channels = Channels.open(context, connection);
     }
 
     /**
@@ -220,7 +252,7 @@ final class JupyterClient implements AutoCloseable {
 
     @Override
     public void close() {
-        poller.close();
+        channels.close();
         context.close();
     }
 
@@ -228,32 +260,32 @@ final class JupyterClient implements AutoCloseable {
         request = message.id();
         reply = null;
         idle = false;
-        Frames.send(shell, codec.encode(message));
+        Frames.send(channels.shell(), codec.encode(message));
     }
 
     private void sendAside(String type, ObjectNode content) {
-        Frames.send(control, codec.encode(Message.request(session, type, content)));
+        Frames.send(channels.control(), codec.encode(Message.request(session, type, content)));
     }
 
     /** Takes what waits on the channels; says whether anything did. */
     private boolean receive() {
-        if (poller.poll(POLL_MILLIS) <= 0) {
+        if (channels.poller().poll(POLL_MILLIS) <= 0) {
             return false;
         }
-        @Nullable Message aside = next(control);
+        @Nullable Message aside = next(channels.control());
         while (aside != null) {
-            aside = next(control);
+            aside = next(channels.control());
         }
-        @Nullable Message answer = next(shell);
+        @Nullable Message answer = next(channels.shell());
         while (answer != null) {
             if (answer.parentId().equals(request)) {
                 reply = answer;
             }
-            answer = next(shell);
+            answer = next(channels.shell());
         }
         // A flood does not end by itself, so only so many are taken before the caller looks up.
         for (int i = 0; i < 1000; i++) {
-            @Nullable Message published = next(iopub);
+            @Nullable Message published = next(channels.iopub());
             if (published == null) {
                 break;
             }
