@@ -21,18 +21,36 @@ import org.jspecify.annotations.Nullable;
 final class CellErrors {
 
     /** Where a piece of code stands. */
-    private record Place(int cell, int line) {}
+    record Place(int cell, int line) {
+        static final Place NONE = new Place(0, 0);
+    }
 
     private static final Pattern WRAPPER = Pattern.compile("(REPL\\.)?\\$JShell\\$\\w+[.$]");
-    private static final Pattern WRAPPED = Pattern.compile("REPL\\.\\$JShell\\$(\\d+)");
+    private static final Pattern WRAPPED =
+            Pattern.compile("REPL\\.\\$JShell\\$(\\d+)[A-Z0-9_]*(g\\d+)?");
     private static final String WRAPPING_PACKAGE = "REPL.";
     private static final int MOST_FRAMES = 12;
 
     private final Map<String, Place> places = new ConcurrentHashMap<>();
 
     /** Remembers where the snippet of an identifier stands. */
-    void place(String snippet, int cell, int line) {
-        places.put(snippet, new Place(cell, line));
+    void place(String snippet, Place place) {
+        places.put(snippet, place);
+    }
+
+    /** Where the snippet of an identifier stands. */
+    Place place(String snippet) {
+        return places.getOrDefault(snippet, Place.NONE);
+    }
+
+    /** The identifier of the snippet that a class of the worker was made for, or nothing. */
+    static String identifier(String className) {
+        Matcher wrapped = WRAPPED.matcher(className);
+        if (!wrapped.lookingAt()) {
+            return "";
+        }
+        String mark = wrapped.group(2);
+        return wrapped.group(1) + (mark == null || mark.equals("g0") ? "" : mark);
     }
 
     /** Words for what the compiler rejects. */
@@ -236,10 +254,10 @@ final class CellErrors {
             return "    at " + (type.isEmpty() ? method : name) + " (" + where + ")";
         }
         String type = frame.getClassName();
-        Matcher wrapped = WRAPPED.matcher(type);
-        if (wrapped.lookingAt()) {
+        String wrapped = identifier(type);
+        if (!wrapped.isEmpty()) {
             // Only JShell knows the line, and it tells it for what the cell itself throws.
-            Place cell = places.get(wrapped.group(1));
+            Place cell = places.get(wrapped);
             return cell == null ? null : "    at cell " + cell.cell;
         }
         if (type.startsWith(WRAPPING_PACKAGE)

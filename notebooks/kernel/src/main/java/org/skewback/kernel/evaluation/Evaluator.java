@@ -65,6 +65,7 @@ public final class Evaluator implements Closeable {
     private final Path folder;
     private final Path workerJar;
     private final ClassPath classPath;
+    private final int renewAfter;
     private CompletableFuture<JavaSession> session;
     private boolean cellsAreNamed;
     private volatile boolean closed;
@@ -78,7 +79,13 @@ public final class Evaluator implements Closeable {
      * @throws IOException if the worker's jar cannot be written
      */
     public Evaluator(CellEvents events, Libraries libraries) throws IOException {
+        this(events, libraries, JavaSession.RENEW_AFTER);
+    }
+
+    /** As above, with a compiler that is replaced after so many pieces of code. */
+    Evaluator(CellEvents events, Libraries libraries, int renewAfter) throws IOException {
         this.events = events;
+        this.renewAfter = renewAfter;
         this.classPath = new ClassPath(libraries);
         this.folder = Files.createTempDirectory("skewback-kernel-");
         Path installed = InstalledWorker.ofThisKernel().jar();
@@ -97,7 +104,7 @@ public final class Evaluator implements Closeable {
         return CompletableFuture.supplyAsync(
                 () -> {
                     try {
-                        return new JavaSession(workerJar, events, paths);
+                        return new JavaSession(workerJar, events, paths, renewAfter);
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
@@ -132,6 +139,7 @@ public final class Evaluator implements Closeable {
 
     private CellResult run(Cell cell, JavaSession java, Running now) {
         try {
+            java.renew();
             java.control().begin(cell.run());
             if (cell.code().strip().equals(SETTLE)) {
                 return settle(cell, java);
@@ -237,6 +245,9 @@ public final class Evaluator implements Closeable {
                 break;
             }
             if (java.control().stopped() || now.interrupted) {
+                for (SnippetEvent event : outcome) {
+                    forget(java, event.snippet());
+                }
                 return interrupted();
             }
             for (SnippetEvent event : outcome) {
@@ -252,6 +263,7 @@ public final class Evaluator implements Closeable {
                             java.shell().diagnostics(event.snippet()).toList());
                 }
                 if (event.exception() != null) {
+                    forget(java, event.snippet());
                     return java.errors().thrown(event.exception(), cell, line, java.shell());
                 }
                 tellRetyped(cell, event, outcome, java);
@@ -482,7 +494,7 @@ public final class Evaluator implements Closeable {
             }
             ClassPath.Outcome outcome = classPath.obey(magic);
             for (Path path : outcome.added()) {
-                java.shell().addToClasspath(path.toString());
+                java.addToClassPath(path);
             }
             outcome.notes().forEach(note -> events.printed(cell.run(), true, note + "\n"));
             outcome.answers().forEach(line -> events.printed(cell.run(), false, line + "\n"));
@@ -605,6 +617,11 @@ public final class Evaluator implements Closeable {
                                     .flag(line != null)
                                     .text(line == null ? "" : line));
         }
+    }
+
+    /** The present compiler and its worker. */
+    JavaSession session() {
+        return session.join();
     }
 
     /**

@@ -1,9 +1,13 @@
 package org.skewback.kernel.evaluation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import jdk.jshell.spi.ExecutionControl;
 import jdk.jshell.spi.ExecutionControlProvider;
 import jdk.jshell.spi.ExecutionEnv;
@@ -30,13 +34,58 @@ final class WorkerControl implements ExecutionControl {
     }
 
     private final WorkerProcess worker;
+    private final ClassNames names;
+    private final Map<String, byte[]> rehearsed = new HashMap<>();
+    // Null while nothing goes to the worker.
+    private @Nullable CellClasses classes;
+    private boolean detached;
     private int run;
     private boolean stopped;
     private @Nullable String gone;
     private @Nullable Slot asked;
 
-    WorkerControl(WorkerProcess worker) {
+    private WorkerControl(WorkerProcess worker, ClassNames names, @Nullable CellClasses classes) {
         this.worker = worker;
+        this.names = names;
+        this.classes = classes;
+    }
+
+    /** The control of the first JShell of a worker. */
+    static WorkerControl first(WorkerProcess worker, CellClasses classes) {
+        return new WorkerControl(worker, new ClassNames(0), classes);
+    }
+
+    /** A control that takes all for done and tells the worker nothing until it is connected. */
+    static WorkerControl rehearsing(WorkerProcess worker, int generation) {
+        return new WorkerControl(worker, new ClassNames(generation), null);
+    }
+
+    /** The bytecode that was last to be loaded under a name of JShell's while it rehearsed, or null. */
+    byte @Nullable [] rehearsed(String name) {
+        return rehearsed.get(name);
+    }
+
+    /**
+     * Ends the rehearsal.
+     *
+     * @param held the classes that the worker has
+     * @param known what it calls each class of JShell's
+     * @param linesAbove how many more lines stand above its code there
+     */
+    void connect(CellClasses held, Map<String, String> known, Map<String, Integer> linesAbove) {
+        known.forEach((name, given) -> names.take(name, given, linesAbove.getOrDefault(name, 0)));
+        rehearsed.clear();
+        classes = held;
+    }
+
+    /** Leaves the worker to another control. */
+    void detach() {
+        detached = true;
+    }
+
+    /** How the worker calls the classes. */
+    ClassNames names() {
+        return names;
     }
 
     /** Says under which run the next invocations go. */
@@ -72,54 +121,96 @@ final class WorkerControl implements ExecutionControl {
         install(Link.Kind.REDEFINE, classes);
     }
 
-    private void install(Link.Kind kind, ClassBytecodes[] classes)
+    private void install(Link.Kind kind, ClassBytecodes[] given)
             throws ClassInstallException, EngineTerminationException {
+        CellClasses held = classes;
+        if (held == null) {
+            for (ClassBytecodes one : given) {
+                rehearsed.put(one.name(), one.bytecodes());
+            }
+            return;
+        }
+        names.add(Stream.of(given).map(ClassBytecodes::name).toList(), held.used());
+        Map<String, byte[]> named = new LinkedHashMap<>();
+        for (ClassBytecodes one : given) {
+            named.put(names.toWorker(one.name()), names.toWorker(one.bytecodes()));
+        }
         Link.Reader answer =
                 ask(
                         kind,
                         packet -> {
-                            packet.number(classes.length);
-                            for (ClassBytecodes c : classes) {
-                                packet.text(c.name()).bytes(Weaver.weave(c.bytecodes()));
-                            }
+                            packet.number(named.size());
+                            named.forEach(
+                                    (name, bytecode) ->
+                                            packet.text(name).bytes(Weaver.weave(bytecode)));
                         });
         if (answer.outcome() != Link.Outcome.DONE) {
-            throw new ClassInstallException(answer.text(), new boolean[classes.length]);
+            throw new ClassInstallException(answer.text(), new boolean[given.length]);
         }
+        named.forEach(
+                (name, bytecode) -> {
+                    held.put(name, bytecode);
+                    names.current(name);
+                });
     }
 
     @Override
     public String invoke(String className, String methodName)
             throws RunException, EngineTerminationException, InternalException {
+        if (classes == null) {
+            return "";
+        }
         Link.Reader answer =
                 ask(
                         Link.Kind.INVOKE,
-                        packet -> packet.number(run).text(className).text(methodName));
+                        packet ->
+                                packet.number(run)
+                                        .text(names.toWorker(className))
+                                        .text(methodName));
         switch (answer.outcome()) {
             case DONE -> {
                 // JShell's own text of a value is never shown; the worker renders the value itself.
                 return "";
             }
-            case FAILED -> throw failure(answer);
+            case FAILED -> throw failure(answer, names::toShell);
             case STOPPED -> {
                 stopped = true;
                 throw new StoppedException();
             }
-            case UNRESOLVED -> throw new ResolutionException(answer.number(), frames(answer));
+            case UNRESOLVED -> throw unresolved(answer);
             case REFUSED -> throw new InternalException(answer.text());
         }
         throw new InternalException("no outcome");
     }
 
-    /** Reads the chain of exceptions of a packet. */
+    /** The number in a declaration that is not complete means something to its own JShell only. */
+    private RunException unresolved(Link.Reader answer) {
+        int number = answer.number();
+        StackTraceElement[] raw = frames(answer, UnaryOperator.identity());
+        StackTraceElement[] told =
+                Stream.of(raw).map(names::toShell).toArray(StackTraceElement[]::new);
+        return raw.length > 0 && names.isKnown(raw[0].getClassName())
+                ? new ResolutionException(number, told)
+                : new UserException(
+                        "a former state of a declaration, which was not complete, is still in use",
+                        IllegalStateException.class.getName(),
+                        told);
+    }
+
+    /** Reads the chain of exceptions of a packet, with classes as the worker calls them. */
     static UserException failure(Link.Reader answer) {
+        return failure(answer, UnaryOperator.identity());
+    }
+
+    private static UserException failure(
+            Link.Reader answer, UnaryOperator<StackTraceElement> told) {
         int count = answer.number();
         List<UserException> chain = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             String type = answer.text();
             boolean hasMessage = answer.flag();
             String message = answer.text();
-            chain.add(new UserException(hasMessage ? message : null, type, frames(answer)));
+            chain.add(new UserException(hasMessage ? message : null, type, frames(answer, told)));
             if (i > 0) {
                 chain.get(i - 1).initCause(chain.get(i));
             }
@@ -127,12 +218,14 @@ final class WorkerControl implements ExecutionControl {
         return chain.get(0);
     }
 
-    private static StackTraceElement[] frames(Link.Reader answer) {
+    private static StackTraceElement[] frames(
+            Link.Reader answer, UnaryOperator<StackTraceElement> told) {
         StackTraceElement[] frames = new StackTraceElement[answer.number()];
         for (int i = 0; i < frames.length; i++) {
             frames[i] =
-                    new StackTraceElement(
-                            answer.text(), answer.text(), answer.text(), answer.number());
+                    told.apply(
+                            new StackTraceElement(
+                                    answer.text(), answer.text(), answer.text(), answer.number()));
         }
         return frames;
     }
@@ -140,12 +233,15 @@ final class WorkerControl implements ExecutionControl {
     /** Never asks the worker: the kernel only wants to know where the value lives. */
     @Override
     public String varValue(String className, String varName) {
-        asked = new Slot(className, varName);
+        asked = new Slot(names.toWorker(className), varName);
         return "";
     }
 
     @Override
     public void addToClasspath(String path) throws EngineTerminationException, InternalException {
+        if (classes == null) {
+            return;
+        }
         Link.Reader answer = ask(Link.Kind.CLASS_PATH, packet -> packet.text(path));
         if (answer.outcome() != Link.Outcome.DONE) {
             throw new InternalException(answer.text());
@@ -164,7 +260,9 @@ final class WorkerControl implements ExecutionControl {
 
     @Override
     public void close() {
-        worker.close();
+        if (!detached) {
+            worker.close();
+        }
     }
 
     private Link.Reader ask(Link.Kind kind, Consumer<Link.Writer> fill)
