@@ -44,25 +44,35 @@ final class ClassDataArchives {
         this.java = java;
     }
 
-    /** Options of the front that use both archives. */
-    static List<String> use(KernelFolder folder, WorkerOptions worker) {
-        return options(folder, worker, USE, folder.frontArchive(), folder.workerArchive());
+    /**
+     * Options of the front that use both archives.
+     *
+     * @throws IOException if Java cannot be run
+     */
+    List<String> use(WorkerOptions worker) throws IOException {
+        // What compilers have needed for a moment goes back to the system.
+        List<String> both = java.known(List.of("-XX:TrimNativeHeapInterval=10000"));
+        List<String> back = new ArrayList<>(both);
+        back.addAll(worker.words());
+        return options(both, back, USE, folder.frontArchive(), folder.workerArchive());
     }
 
-    private static List<String> options(
-            KernelFolder folder, WorkerOptions worker, String verb, Path front, Path back) {
+    private List<String> options(
+            List<String> own, List<String> worker, String verb, Path front, Path back) {
         List<String> options = new ArrayList<>(FRONT);
+        options.addAll(own);
         options.add(verb + front);
         options.addAll(
-                new InstalledWorker(
-                                folder.workerJar(), verb + back, String.join(" ", worker.words()))
+                new InstalledWorker(folder.workerJar(), verb + back, String.join(" ", worker))
                         .properties());
         return options;
     }
 
     // A quick compiler and a small collector suit a process that only talks; the worker, which runs
     // the solvers, keeps the full compiler. An archive that does not fit is no news for the log of
-    // Jupyter: kernel check tells it.
+    // Jupyter: kernel check tells it. The heap stays close to what is in use: a compiler leaves
+    // much
+    // behind, and the rest of the machine belongs to the worker.
     private static final List<String> FRONT =
             List.of(
                     "-XX:+UseSerialGC",
@@ -70,6 +80,10 @@ final class ClassDataArchives {
                     "-XX:-UsePerfData",
                     "-Xms32m",
                     "-Xmx512m",
+                    "-XX:NewSize=12m",
+                    "-XX:MaxNewSize=16m",
+                    "-XX:MinHeapFreeRatio=15",
+                    "-XX:MaxHeapFreeRatio=30",
                     "-Xshare:auto",
                     "-Xlog:disable",
                     "-Xlog:all=error:stderr");
@@ -87,8 +101,7 @@ final class ClassDataArchives {
             Rehearsal.writeRepository(repository);
             Path front = temporary.resolve("front.jsa");
             Path back = temporary.resolve("worker.jsa");
-            List<String> words =
-                    new ArrayList<>(options(folder, WorkerOptions.NONE, MAKE, front, back));
+            List<String> words = new ArrayList<>(options(List.of(), List.of(), MAKE, front, back));
             words.addAll(
                     List.of(
                             "-Djava.io.tmpdir=" + temporary,

@@ -103,6 +103,22 @@ record Java(Path program) {
     }
 
     /**
+     * Gives options that this Java knows; some came in the course of a release.
+     *
+     * @param options options of the VM
+     * @throws IOException if it cannot be run
+     */
+    List<String> known(List<String> options) throws IOException {
+        List<String> known = new ArrayList<>();
+        for (String option : options) {
+            if (run(List.of(option, "-version"), Map.of(), 20).status() == 0) {
+                known.add(option);
+            }
+        }
+        return known;
+    }
+
+    /**
      * Runs it to its end, or ends it.
      *
      * @param arguments what follows the launcher on the command line

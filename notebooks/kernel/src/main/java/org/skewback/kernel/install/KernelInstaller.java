@@ -191,7 +191,7 @@ public final class KernelInstaller {
         ObjectNode specification = json.createObjectNode();
         ArrayNode command = specification.putArray("argv");
         command.add(java.program().toString());
-        ClassDataArchives.use(folder, worker).forEach(command::add);
+        new ClassDataArchives(folder, java).use(worker).forEach(command::add);
         command.add("-cp");
         command.add(folder.jar().toString());
         command.add(Kernel.class.getName());
