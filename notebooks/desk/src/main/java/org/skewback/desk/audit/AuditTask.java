@@ -31,7 +31,9 @@ final class AuditTask {
         /** Pages, and all of the PDF but its figures and equations. */
         PAGES,
         /** The same, with the PDF made again. */
-        REDRAW
+        REDRAW,
+        /** Numbers and pages one after the other, to see which classes an audit needs. */
+        REHEARSAL
     }
 
     /** What the last line says, by which its reader knows that nothing is missing. */
@@ -55,12 +57,10 @@ final class AuditTask {
             int equals = word.indexOf('=');
             keys.put(word.substring(0, equals), word.substring(equals + 1));
         }
-        run(
-                Kind.valueOf(words[0].toUpperCase(Locale.ROOT)),
-                Path.of(words[1]),
-                words[2],
-                keys,
-                lines);
+        Kind kind = Kind.valueOf(words[0].toUpperCase(Locale.ROOT));
+        List<Kind> parts =
+                kind == Kind.REHEARSAL ? List.of(Kind.NUMBERS, Kind.PAGES) : List.of(kind);
+        parts.forEach(part -> run(part, Path.of(words[1]), words[2], keys, lines));
         lines.put(JsonNodeFactory.instance.objectNode().put(END, true));
         out.flush();
         System.exit(0);

@@ -28,6 +28,19 @@ final class ChildJava {
                     "-XX:+UseSerialGC",
                     "-XX:+ExitOnOutOfMemoryError",
                     "-Djava.awt.headless=true");
+    private static final List<String> SHORT = List.of("-XX:TieredStopAtLevel=1");
+
+    /**
+     * The better code is made ten times later than by default, or it would take most of the time of
+     * a record that is soon worked out.
+     */
+    private static final List<String> LONG =
+            List.of(
+                    "-XX:Tier4InvocationThreshold=50000",
+                    "-XX:Tier4MinInvocationThreshold=6000",
+                    "-XX:Tier4CompileThreshold=150000",
+                    "-XX:Tier4BackEdgeThreshold=400000");
+
     private static final int MOST_LINES = 200_000;
     private static final int LONGEST_LINE = 1 << 20;
 
@@ -48,10 +61,9 @@ final class ChildJava {
         List<String> words = new ArrayList<>();
         words.add(self.java().toString());
         words.addAll(OPTIONS);
-        if (kind == AuditTask.Kind.PAGES) {
-            // Text is soon read; routines may run for long and want the better code.
-            words.add("-XX:TieredStopAtLevel=1");
-        }
+        words.addAll(ClassArchive.options(self.classPath()));
+        // Text is soon read; routines may run for long and then want the better code.
+        words.addAll(kind == AuditTask.Kind.PAGES ? SHORT : LONG);
         words.addAll(List.of("-cp", self.classPath(), AuditTask.class.getName()));
         words.add(kind.name().toLowerCase(Locale.ROOT));
         words.addAll(List.of(issue.toAbsolutePath().toString(), program));

@@ -51,11 +51,13 @@ final class PageAudit {
 
     void audit(IssuedManifest manifest, String program) {
         try {
+            sameProgram = program.equals(manifest.software().get("Skewback"));
+            PrintAudit print = new PrintAudit(holding, findings, sameProgram);
+            print.begin();
             RunPackage run = start(manifest, program);
             if (!holding.isPrinted()) {
                 auditScreen(run);
             }
-            PrintAudit print = new PrintAudit(holding, findings, sameProgram);
             print.audit(run, names);
             if (redraw) {
                 print.redraw(run);

@@ -12,6 +12,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +35,7 @@ final class PrintAudit {
     private final Holding holding;
     private final Findings findings;
     private final boolean sameProgram;
+    private final FutureTask<Read> reading = new FutureTask<>(this::read);
 
     PrintAudit(Holding holding, Findings findings, boolean sameProgram) {
         this.holding = holding;
@@ -40,20 +43,53 @@ final class PrintAudit {
         this.sameProgram = sameProgram;
     }
 
-    void audit(RunPackage run, Map<String, Map<String, String>> names) throws IOException, Problem {
+    /**
+     * What a PDF holds.
+     *
+     * @param files what is embedded in it, by path; none where the PDF itself is audited
+     * @param text its text in logical order, in pieces
+     */
+    private record Read(Map<String, byte[]> files, List<String> text) {}
+
+    /** Begins to read the PDF beside whatever else is done: that takes as long as all the rest. */
+    void begin() {
+        new Thread(reading, "audit-pdf").start();
+    }
+
+    private Read read() throws IOException, Problem {
         @Nullable Path file = holding.pdf();
+        Map<String, byte[]> files = new TreeMap<>();
         if (file == null) {
-            return;
+            return new Read(files, List.of());
         }
         if (!holding.isPrinted()) {
-            auditEmbedded(run, file);
+            try (PdfHolding embedded = new PdfHolding(file)) {
+                for (String path : embedded.paths()) {
+                    files.put(path, embedded.read(path, Holding.LONGEST));
+                }
+            }
         }
-        List<String> shown;
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
-            shown = PrintedText.of(pdf);
+            return new Read(files, PrintedText.of(pdf));
         }
-        if (shown.isEmpty()) {
-            findings.differs(Subject.PAGES, PLACE, "is not tagged, as every issue is");
+    }
+
+    private Read whatWasRead() throws IOException, Problem {
+        try {
+            return reading.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof Problem problem) {
+                throw problem;
+            }
+            throw new IOException(PLACE + " cannot be read: " + e.getCause(), e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("the reading of " + PLACE + " was interrupted", e);
+        }
+    }
+
+    void audit(RunPackage run, Map<String, Map<String, String>> names) throws IOException, Problem {
+        if (holding.pdf() == null) {
             return;
         }
         Map<String, String> titles = new HashMap<>();
@@ -66,6 +102,15 @@ final class PrintAudit {
                                             document.title() + ", " + name));
         }
         List<ExpectedText.Piece> expected = ExpectedText.of(PdfPackage.page(run), titles.keySet());
+        Read read = whatWasRead();
+        if (!holding.isPrinted()) {
+            auditEmbedded(run, read.files());
+        }
+        List<String> shown = read.text();
+        if (shown.isEmpty()) {
+            findings.differs(Subject.PAGES, PLACE, "is not tagged, as every issue is");
+            return;
+        }
         List<TextMatch.Mismatch> mismatches = TextMatch.of(expected, String.join("", shown));
         for (TextMatch.Mismatch mismatch :
                 mismatches.subList(0, Math.min(MOST_TOLD, mismatches.size()))) {
@@ -88,22 +133,18 @@ final class PrintAudit {
     }
 
     /** The PDF holds the same records and notebooks as the folder, and no others. */
-    private void auditEmbedded(RunPackage run, Path file) throws IOException, Problem {
+    private void auditEmbedded(RunPackage run, Map<String, byte[]> embedded)
+            throws IOException, Problem {
         Map<String, byte[]> wanted = content(run);
-        try (PdfHolding embedded = new PdfHolding(file)) {
-            for (String path : embedded.paths()) {
-                byte @Nullable [] here = wanted.remove(path);
-                if (here == null || !Arrays.equals(here, embedded.read(path, Holding.LONGEST))) {
-                    findings.differs(
-                            Subject.PAGES, PLACE, "holds another " + path + " than the folder");
-                }
-            }
-            wanted.keySet()
-                    .forEach(
-                            path ->
-                                    findings.differs(
-                                            Subject.PAGES, PLACE, "does not hold " + path));
-        }
+        embedded.forEach(
+                (path, bytes) -> {
+                    if (!Arrays.equals(wanted.remove(path), bytes)) {
+                        findings.differs(
+                                Subject.PAGES, PLACE, "holds another " + path + " than the folder");
+                    }
+                });
+        wanted.keySet()
+                .forEach(path -> findings.differs(Subject.PAGES, PLACE, "does not hold " + path));
     }
 
     /** Makes the PDF again and compares it to the last byte, figures and equations included. */
