@@ -13,6 +13,8 @@ import org.skewback.numeric.SymmetricMatrix;
  * @param drag for x, y and z the forces on the unknowns, in the sense of the acceleration, when all of
  *     the structure is accelerated by 1 m/s²: M r with the masses at held motions in it
  * @param total mass of all, kg
+ * @param extra mass carried along each member besides its own, kg/m
+ * @param nodal masses at nodes
  */
 @SuppressWarnings("ArrayRecordComponent") // stays in this package, never changed
 record DynamicSystem(
@@ -20,7 +22,16 @@ record DynamicSystem(
         SymmetricMatrix stiffness,
         SymmetricMatrix mass,
         double[][] drag,
-        double total) {
+        double total,
+        double[] extra,
+        List<NodalMass> nodal) {
+
+    /** Mass of a piece, motions of its nodes, global axes. */
+    double[][] massOf(int piece) {
+        return SecondOrder.mass(
+                divided.system().elements().get(piece),
+                extra[divided.division().piece(piece).member()]);
+    }
 
     static DynamicSystem of(
             DividedSystem divided,
@@ -64,6 +75,7 @@ record DynamicSystem(
                 }
             }
         }
-        return new DynamicSystem(divided, stiffness, assembler.matrix(), drag, total[0]);
+        return new DynamicSystem(
+                divided, stiffness, assembler.matrix(), drag, total[0], extra, nodal);
     }
 }

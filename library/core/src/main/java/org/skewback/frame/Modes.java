@@ -91,6 +91,55 @@ public final class Modes {
     }
 
     /**
+     * Gives the effective height of a mode: the moment of its inertia forces about a level axis over their
+     * sum, both for ground motion along a level direction at right angles to that axis (A. K. Chopra,
+     * Dynamics of Structures, section 13.2, as remembered).
+     *
+     * @param index number of the mode, 0 for the lowest
+     * @param axis {@link Motion#ALONG_X} or {@link Motion#ALONG_Y}
+     * @param about a point of the axis of moments, at the base
+     * @return h, m; of either sign; meaningless for a mode that takes no mass along
+     * @throws IllegalArgumentException if the axis is another
+     */
+    public double effectiveHeight(int index, Motion axis, Vector about) {
+        if (axis != Motion.ALONG_X && axis != Motion.ALONG_Y) {
+            throw new IllegalArgumentException(
+                    "direction of the ground is " + axis + "; allowed are along x and along y.");
+        }
+        Mode mode = modes.get(index);
+        Vector turn = axis == Motion.ALONG_X ? Vector.Y : Vector.X.times(-1);
+        FrameModel pieces = system.divided().division().model();
+        double[] field = new double[6 * pieces.nodes().size()];
+        for (int n = 0; n < pieces.nodes().size(); n++) {
+            Vector moved = turn.cross(pieces.nodes().get(n).place().minus(about));
+            for (int k = 0; k < 3; k++) {
+                field[6 * n + k] = moved.get(k);
+                field[6 * n + 3 + k] = turn.get(k);
+            }
+        }
+        double[] shape = system.divided().movements(mode.vector());
+        double moment = 0;
+        double[] twelve = new double[12];
+        for (int p = 0; p < system.divided().division().size(); p++) {
+            if (system.divided().isPresent(p)) {
+                Element element = system.divided().system().elements().get(p);
+                FrameSystem.gather(element, field, twelve);
+                double[] force = FrameSystem.times(system.massOf(p), twelve);
+                FrameSystem.gather(element, shape, twelve);
+                moment += dot(force, twelve);
+            }
+        }
+        for (NodalMass mass : system.nodal()) {
+            int at = 6 * pieces.indexOfNode(mass.node());
+            for (int i = 0; i < 6; i++) {
+                double m = i < 3 ? mass.mass() : mass.rotary().get(i - 3);
+                moment += m * field[at + i] * shape[at + i];
+            }
+        }
+        return moment / mode.participation(axis);
+    }
+
+    /**
      * Gives the frequency up to which the count was checked.
      *
      * @return frequency just above the last one, Hz

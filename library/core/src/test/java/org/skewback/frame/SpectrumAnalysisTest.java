@@ -1,0 +1,126 @@
+package org.skewback.frame;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+/** Proves what must hold of responses to spectra, whatever the structure. */
+class SpectrumAnalysisTest {
+
+    private static final DesignSpectrum FLAT = period -> 2;
+
+    private static final Modes MODES = ModalAnalysis.of(Bridges.arch(6)).divided(2).modes(12);
+
+    @Test
+    void theBaseForceOfAModeIsItsEffectiveMassTimesItsAcceleration() {
+        Modes one = ModalAnalysis.of(Bridges.arch(6)).divided(2).modes(1);
+        for (Motion axis : new Motion[] {Motion.ALONG_X, Motion.ALONG_Y, Motion.ALONG_Z}) {
+            SpectrumResponse response = SpectrumAnalysis.of(one).under(Map.of(axis, FLAT));
+            double[] base = {
+                response.baseForce().x(), response.baseForce().y(), response.baseForce().z()
+            };
+            // Reactions are summed from the forces of members: another way than the participation.
+            assertEquals(
+                    2 * one.get(0).effectiveMass(axis), base[axis.index()], 1e-6 * one.totalMass());
+            assertEquals(
+                    2 * one.get(0).effectiveMass(axis),
+                    response.modalBaseForces(axis)[0],
+                    1e-9 * one.totalMass());
+        }
+    }
+
+    @Test
+    void withMissingMassAStiffStructureTakesAllItsMassAlong() {
+        // Forces of modes at rest with each other, as where all correlate: the sum is the whole
+        // mass.
+        SpectrumResponse response =
+                SpectrumAnalysis.of(MODES).withMissingMass().under(Map.of(Motion.ALONG_Y, FLAT));
+        double modal = 0;
+        for (double force : response.modalBaseForces(Motion.ALONG_Y)) {
+            modal += force;
+        }
+        assertEquals(
+                2 * MODES.totalMass(),
+                modal + 2 * response.missingMass(Motion.ALONG_Y),
+                1e-9 * modal);
+        SpectrumResponse without = SpectrumAnalysis.of(MODES).under(Map.of(Motion.ALONG_Y, FLAT));
+        double rest =
+                Math.sqrt(
+                        Math.pow(response.baseForce().y(), 2)
+                                - Math.pow(without.baseForce().y(), 2));
+        assertEquals(2 * response.missingMass(Motion.ALONG_Y), rest, 1e-6 * rest);
+    }
+
+    @Property(tries = 30)
+    void correlationIsSymmetricAndAtMostOne(
+            @ForAll @DoubleRange(min = 0.1, max = 50) double a,
+            @ForAll @DoubleRange(min = 0.1, max = 50) double b,
+            @ForAll @DoubleRange(min = 0.01, max = 0.3) double x,
+            @ForAll @DoubleRange(min = 0.01, max = 0.3) double y) {
+        double rho = ModalRule.correlation(a, x, b, y);
+        assertEquals(rho, ModalRule.correlation(b, y, a, x), 1e-12);
+        assertTrue(rho > 0 && rho <= 1 + 1e-12);
+        assertEquals(1, ModalRule.correlation(a, x, a, x), 1e-12);
+    }
+
+    @Test
+    void rulesLieInTheirOrder() {
+        SpectrumAnalysis analysis = SpectrumAnalysis.of(MODES);
+        Map<Motion, DesignSpectrum> all =
+                Map.of(Motion.ALONG_X, FLAT, Motion.ALONG_Y, FLAT, Motion.ALONG_Z, FLAT);
+        double moment = analysis.under(all).forces("rib0.1", 0).momentY();
+        double sizes =
+                analysis.combinedBy(ModalRule.SUM_OF_SIZES)
+                        .under(all)
+                        .forces("rib0.1", 0)
+                        .momentY();
+        double thirty =
+                analysis.directionsBy(DirectionRule.THIRTY_PERCENT)
+                        .under(all)
+                        .forces("rib0.1", 0)
+                        .momentY();
+        assertTrue(moment > 0 && moment < sizes, moment + " " + sizes);
+        // max + 0.3 of the others lies between 0.95 and 1.15 of the root of the sum of squares of
+        // three.
+        assertEquals(1.0, thirty / moment, 0.16);
+    }
+
+    @Test
+    void whatAModeDoesToAMemberIsContinuousAndInEquilibriumAtNodes() {
+        SpectrumResponse response = SpectrumAnalysis.of(MODES).under(Map.of(Motion.ALONG_Y, FLAT));
+        double length = 120.0 / 6;
+        double deck = 2 * length / 2;
+        SectionForces before = response.modalForces(0, Motion.ALONG_Y, "deck0.3", deck / 2 - 1e-9);
+        SectionForces after = response.modalForces(0, Motion.ALONG_Y, "deck0.3", deck / 2);
+        assertEquals(before.momentZ(), after.momentZ(), 1e-6 * Math.abs(after.momentZ()));
+        assertEquals(before.shearY(), after.shearY(), 1e-6 * Math.abs(after.shearY()));
+        Movement moved = response.movement("deck0.3", 0);
+        assertEquals(response.movement("d0.2").translation().y(), moved.translation().y(), 1e-12);
+    }
+
+    @Test
+    void badQuestionsAreRefused() {
+        SpectrumAnalysis analysis = SpectrumAnalysis.of(MODES);
+        assertEquals(
+                "direction of the ground is about x; allowed are along x, y and z.",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> analysis.under(Map.of(Motion.ABOUT_X, FLAT)))
+                        .getMessage());
+        DesignSpectrum points = DesignSpectrum.ofPoints(new double[] {0, 1}, new double[] {1, 2});
+        assertEquals(
+                "period is 1.5 s; allowed is from 0.0 s to 1.0 s.",
+                assertThrows(IllegalArgumentException.class, () -> points.acceleration(1.5))
+                        .getMessage());
+        assertTrue(
+                analysis.under(Map.of(Motion.ALONG_X, FLAT))
+                        .toString()
+                        .startsWith("Modes combined by complete quadratic"));
+    }
+}

@@ -1,0 +1,222 @@
+package org.skewback.checks;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.skewback.frame.Bar;
+import org.skewback.frame.DesignSpectrum;
+import org.skewback.frame.DirectionRule;
+import org.skewback.frame.En1998Spectrum;
+import org.skewback.frame.EndConnection;
+import org.skewback.frame.FrameModel;
+import org.skewback.frame.FrameModelBuilder;
+import org.skewback.frame.Material;
+import org.skewback.frame.ModalAnalysis;
+import org.skewback.frame.ModalRule;
+import org.skewback.frame.Modes;
+import org.skewback.frame.Motion;
+import org.skewback.frame.NodalMass;
+import org.skewback.frame.SpectrumAnalysis;
+import org.skewback.frame.SpectrumResponse;
+import org.skewback.frame.SpringLink;
+import org.skewback.frame.Vector;
+import org.skewback.quantity.Quantity;
+import org.skewback.steel.Section;
+
+/** Checks of response spectra and of the response to them. */
+public final class FrameSpectrumChecks implements Subject {
+
+    /** Makes the subject. */
+    public FrameSpectrumChecks() {}
+
+    @Override
+    public String topic() {
+        return "frame";
+    }
+
+    @Override
+    public String table() {
+        return "frame-spectrum";
+    }
+
+    @Override
+    public Map<String, Checked> routines() {
+        Map<String, Checked> routines = new TreeMap<>();
+        routines.put("ModalRule: correlation", FrameSpectrumChecks::correlation);
+        routines.put("En1998Spectrum: elastic", FrameSpectrumChecks::elastic);
+        routines.put("En1998Spectrum: design", FrameSpectrumChecks::design);
+        routines.put("En1998Spectrum: vertical", FrameSpectrumChecks::vertical);
+        routines.put("DesignSpectrum: points", FrameSpectrumChecks::points);
+        routines.put("SpectrumAnalysis: shear frame", FrameSpectrumChecks::shearFrame);
+        routines.put("SpectrumAnalysis: directions", FrameSpectrumChecks::directions);
+        return routines;
+    }
+
+    private static Quantity of(double value, String unit) {
+        return Quantity.of(value, unit);
+    }
+
+    private static Map<String, Quantity> correlation(Inputs in) {
+        List<Quantity> damping = in.quantities("damping");
+        return Map.of(
+                "ρ",
+                of(
+                        ModalRule.correlation(
+                                1,
+                                damping.get(0).si(),
+                                in.si("frequency ratio"),
+                                damping.get(1).si()),
+                        ""));
+    }
+
+    private static En1998Spectrum.Type type(Inputs in) {
+        return in.text("type").equals("1") ? En1998Spectrum.Type.ONE : En1998Spectrum.Type.TWO;
+    }
+
+    private static Map<String, Quantity> elastic(Inputs in) {
+        En1998Spectrum spectrum =
+                En1998Spectrum.elastic(
+                        type(in),
+                        En1998Spectrum.Ground.valueOf(in.text("ground")),
+                        in.si("a_g"),
+                        in.si("damping"));
+        double period = in.si("period");
+        double acceleration = spectrum.acceleration(period);
+        return Map.of(
+                "S_e", of(acceleration, "m/s²"),
+                "S_e T²/4π²", of(acceleration * period * period / (4 * Math.PI * Math.PI), "m"),
+                "d_g", of(spectrum.groundDisplacement(), "m"));
+    }
+
+    private static Map<String, Quantity> design(Inputs in) {
+        En1998Spectrum spectrum =
+                En1998Spectrum.design(
+                        type(in),
+                        En1998Spectrum.Ground.valueOf(in.text("ground")),
+                        in.si("a_g"),
+                        in.si("q"),
+                        in.si("β"));
+        return Map.of("S_d", of(spectrum.acceleration(in.si("period")), "m/s²"));
+    }
+
+    private static Map<String, Quantity> vertical(Inputs in) {
+        En1998Spectrum spectrum = En1998Spectrum.verticalElastic(in.si("a_vg"), in.si("damping"));
+        return Map.of("S_ve", of(spectrum.acceleration(in.si("period")), "m/s²"));
+    }
+
+    private static double[] numbers(Inputs in, String name) {
+        return in.quantities(name).stream().mapToDouble(Quantity::si).toArray();
+    }
+
+    private static Map<String, Quantity> points(Inputs in) {
+        DesignSpectrum spectrum =
+                DesignSpectrum.ofPoints(numbers(in, "periods"), numbers(in, "accelerations"));
+        return Map.of("S_a", of(spectrum.acceleration(in.si("period")), "m/s²"));
+    }
+
+    private static ModalRule rule(String words) {
+        return switch (words) {
+            case "complete quadratic" -> ModalRule.COMPLETE_QUADRATIC;
+            case "sum of squares" -> ModalRule.SUM_OF_SQUARES;
+            case "sum of sizes" -> ModalRule.SUM_OF_SIZES;
+            default -> throw new IllegalArgumentException("rule is \"" + words + "\".");
+        };
+    }
+
+    /** Five storeys above each other that only shear. */
+    private static Map<String, Quantity> shearFrame(Inputs in) {
+        int storeys = 5;
+        double height = in.si("storey height");
+        EndConnection shear = new EndConnection(in.si("storey stiffness"), 0, 0, 0, 0, 0);
+        FrameModelBuilder builder = FrameModel.builder().node("0", 0, 0, 0).fix("0");
+        NodalMass[] masses = new NodalMass[storeys];
+        for (int i = 1; i <= storeys; i++) {
+            builder.node("" + i, 0, 0, height * i)
+                    .hold(
+                            "" + i,
+                            Motion.ALONG_Y,
+                            Motion.ALONG_Z,
+                            Motion.ABOUT_X,
+                            Motion.ABOUT_Y,
+                            Motion.ABOUT_Z)
+                    .add(SpringLink.of("storey " + i, "" + (i - 1), "" + i, shear));
+            masses[i - 1] = NodalMass.of("" + i, in.si("floor mass"));
+        }
+        int count = in.has("modes") ? (int) in.si("modes") : storeys;
+        Modes modes = ModalAnalysis.of(builder.build()).with(masses).modes(count);
+        SpectrumAnalysis analysis = SpectrumAnalysis.of(modes);
+        if (in.has("rule")) {
+            analysis = analysis.combinedBy(rule(in.text("rule")));
+        }
+        if (in.has("missing mass")) {
+            in.text("missing mass");
+            analysis = analysis.withMissingMass();
+        }
+        SpectrumResponse response =
+                analysis.under(
+                        Map.of(
+                                Motion.ALONG_X,
+                                En1998Spectrum.elastic(
+                                        En1998Spectrum.Type.ONE,
+                                        En1998Spectrum.Ground.B,
+                                        in.si("a_g"),
+                                        0.05)));
+        Map<String, Quantity> results = new TreeMap<>();
+        for (int k = 0; k < count; k++) {
+            results.put(
+                    "modal base force " + (k + 1),
+                    of(response.modalBaseForces(Motion.ALONG_X)[k], "N"));
+            results.put(
+                    "effective height " + (k + 1),
+                    of(modes.effectiveHeight(k, Motion.ALONG_X, Vector.ZERO), "m"));
+        }
+        results.put("base force", of(response.reaction("0").force().x(), "N"));
+        results.put("roof displacement", of(response.movement("5").translation().x(), "m"));
+        results.put("force in storey 4", of(response.forces("storey 4", 0).axial(), "N"));
+        results.put("missing mass", of(response.missingMass(Motion.ALONG_X), "kg"));
+        return results;
+    }
+
+    private static Map<String, Quantity> directions(Inputs in) {
+        double[] stiffness = numbers(in, "stiffness");
+        double[] acceleration = numbers(in, "spectral acceleration");
+        double[] d = numbers(in, "direction");
+        Vector direction = new Vector(d[0], d[1], d[2]).unit();
+        Material material = new Material("m", 1, 1, 0, 0);
+        // A bar along the direction, so soft that it only measures: its force is that of its
+        // stretch.
+        double soft = 1e-9;
+        FrameModel model =
+                FrameModel.builder()
+                        .node("M", 0, 0, 0)
+                        .node("F", -direction.x(), -direction.y(), -direction.z())
+                        .pin("F")
+                        .spring("M", Motion.ALONG_X, stiffness[0])
+                        .spring("M", Motion.ALONG_Y, stiffness[1])
+                        .spring("M", Motion.ALONG_Z, stiffness[2])
+                        .add(
+                                Bar.of(
+                                        "gauge",
+                                        "F",
+                                        "M",
+                                        material,
+                                        Section.slender("s", soft, 1, 1, 1)))
+                        .build();
+        Modes modes = ModalAnalysis.of(model).with(NodalMass.of("M", in.si("mass"))).modes(3);
+        DirectionRule rule =
+                in.text("rule").equals("30 %")
+                        ? DirectionRule.THIRTY_PERCENT
+                        : DirectionRule.SUM_OF_SQUARES;
+        Map<Motion, DesignSpectrum> spectra = new TreeMap<>();
+        Motion[] axes = {Motion.ALONG_X, Motion.ALONG_Y, Motion.ALONG_Z};
+        for (int k = 0; k < 3; k++) {
+            // Scaled so that the gauge shows the force of the spring along its axis.
+            double a = acceleration[k] * stiffness[k] / stiffness[0];
+            spectra.put(axes[k], period -> a);
+        }
+        SpectrumResponse response = SpectrumAnalysis.of(modes).directionsBy(rule).under(spectra);
+        return Map.of(
+                "thrust along the direction",
+                of(response.forces("gauge", 0.5).axial() / soft * stiffness[0], "N"));
+    }
+}
