@@ -371,11 +371,21 @@ public final class SlopeSection {
         return anchors;
     }
 
-    List<Surcharge> surcharges() {
+    /**
+     * Gives the loads on the ground.
+     *
+     * @return the loads in the order in which they were added
+     */
+    public List<Surcharge> surcharges() {
         return surcharges;
     }
 
-    List<SectionForce> forces() {
+    /**
+     * Gives the forces on the ground.
+     *
+     * @return the forces in the order in which they were added
+     */
+    public List<SectionForce> forces() {
         return forces;
     }
 

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
@@ -15,8 +16,8 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.skewback.sheet.Figure;
 
 /**
- * Draws a chart of lines in the house style: light grid, axes named with their units, each line
- * named at its right end beside a piece of it.
+ * Draws a chart of lines and points in the house style: light grid, axes named with their units,
+ * linear or logarithmic, each line named at its right end beside a piece of it.
  *
  * <p>The two axes have scales of their own; what is to be seen in its true shape belongs in an
  * {@link Elevation}. A chart in the making belongs to one thread.
@@ -47,6 +48,7 @@ public final class Chart {
     private final String title;
     private final List<Line> lines = new ArrayList<>();
     private final List<Limit> limits = new ArrayList<>();
+    private final List<Cloud> clouds = new ArrayList<>();
     private String description = "";
     private String xTitle = "";
     private String yTitle = "";
@@ -54,6 +56,8 @@ public final class Chart {
     private double height = 80;
     private double[] xRange = {};
     private double[] yRange = {};
+    private boolean logarithmicX;
+    private boolean logarithmicY;
 
     /** A line; its arrays are never changed. */
     private static final class Line {
@@ -70,6 +74,21 @@ public final class Chart {
         }
     }
 
+    /** Values read at single places; its arrays are never changed. */
+    private static final class Cloud {
+        private final String name;
+        private final double[] x;
+        private final double[] y;
+        private final Marker marker;
+
+        Cloud(String name, double[] x, double[] y, Marker marker) {
+            this.name = name;
+            this.x = x;
+            this.y = y;
+            this.marker = marker;
+        }
+    }
+
     /**
      * A level line.
      *
@@ -83,10 +102,11 @@ public final class Chart {
      *
      * @param text the name
      * @param style the line's style
+     * @param marker the points' marker, or null for a line
      * @param x the line's right end in points
      * @param y the same
      */
-    private record Tag(String text, LineStyle style, double x, double y) {}
+    private record Tag(String text, LineStyle style, @Nullable Marker marker, double x, double y) {}
 
     private Chart(String title) {
         this.title = Check.words("title", title);
@@ -205,6 +225,57 @@ public final class Chart {
     }
 
     /**
+     * Adds values that were read at single places, each with the next of the house's four markers.
+     *
+     * @param name what they show
+     * @param x x of each point in the axis's unit, finite; at least one
+     * @param y y of each point in the axis's unit, finite; as many as x
+     * @return this chart
+     * @throws IllegalArgumentException if a value is not finite, the numbers of values differ, the
+     *     name is taken, or four rows of points are there already
+     */
+    public Chart points(String name, double[] x, double[] y) {
+        Check.printable("name of the points", name);
+        Check.atLeast("points \"" + name + "\"", x.length, 1);
+        Check.sameLength("y of points \"" + name + "\"", y, "x", x);
+        if (clouds.size() >= Marker.IN_TURN.size()) {
+            throw new IllegalArgumentException(
+                    "points \"" + name + "\" would be the fifth row; the house has four markers");
+        }
+        if (clouds.stream().anyMatch(cloud -> cloud.name.equals(name))) {
+            throw new IllegalArgumentException(
+                    "points \"" + name + "\" are there already; each row has a name of its own");
+        }
+        clouds.add(
+                new Cloud(
+                        name,
+                        Check.finite("x of points \"" + name + "\"", x),
+                        Check.finite("y of points \"" + name + "\"", y),
+                        Marker.IN_TURN.get(clouds.size())));
+        return this;
+    }
+
+    /**
+     * Makes the horizontal axis logarithmic: equal steps for equal ratios.
+     *
+     * @return this chart, whose x must all be positive
+     */
+    public Chart logarithmicX() {
+        logarithmicX = true;
+        return this;
+    }
+
+    /**
+     * Makes the vertical axis logarithmic: equal steps for equal ratios.
+     *
+     * @return this chart, whose y and limits must all be positive
+     */
+    public Chart logarithmicY() {
+        logarithmicY = true;
+        return this;
+    }
+
+    /**
      * Adds a level line that bounds the others.
      *
      * @param name what it bounds
@@ -264,15 +335,15 @@ public final class Chart {
      * Draws.
      *
      * @return the figure; later changes of this chart do not reach it
-     * @throws IllegalArgumentException if there is no line, no description, or an axis without name
-     *     and unit
+     * @throws IllegalArgumentException if there is neither line nor points, no description, an axis
+     *     without name and unit, or a value that is not positive on a logarithmic axis
      */
     public Figure figure() {
         return new DrawnFigure(picture());
     }
 
     Picture picture() {
-        required("a line", lines.isEmpty());
+        required("a line or points", lines.isEmpty() && clouds.isEmpty());
         required("a description; say what it shows with describedBy", description.isEmpty());
         required("a name and a unit of x", xTitle.isEmpty());
         required("a name and a unit of y", yTitle.isEmpty());
@@ -283,6 +354,9 @@ public final class Chart {
         }
         for (Limit limit : limits) {
             widest = Math.max(widest, TextFace.REGULAR.width(limit.name));
+        }
+        for (Cloud cloud : clouds) {
+            widest = Math.max(widest, TextFace.REGULAR.width(cloud.name));
         }
         double tagRoom = widest * Board.SMALL * 1.03 + SAMPLE + 4 * MM;
         double plotWidth = width * MM - tagRoom;
@@ -312,8 +386,8 @@ public final class Chart {
                         .xAxisTitle(ROOM_FOR_TITLE)
                         .yAxisTitle(ROOM_FOR_TITLE)
                         .build();
-        double[] x = xRange.length > 0 ? xRange : covered(true);
-        double[] y = yRange.length > 0 ? yRange : covered(false);
+        double[] x = xRange.length > 0 ? onX(xRange) : covered(true);
+        double[] y = yRange.length > 0 ? onY(yRange) : covered(false);
         Color unseen = new Color(0, 0, 0, 0);
         Font font = ChartFont.UNIT.deriveFont((float) (Board.SMALL / POINTS_PER_UNIT));
         XYStyler styler = chart.getStyler();
@@ -343,21 +417,56 @@ public final class Chart {
         styler.setAxisTickPadding((int) UNITS_PER_MM);
         styler.setXAxisTickMarkSpacingHint((int) (16 * UNITS_PER_MM));
         styler.setYAxisTickMarkSpacingHint((int) (9 * UNITS_PER_MM));
-        styler.setXAxisTickLabelsFormattingFunction(value -> Numbers.shortest(value, 8));
-        styler.setYAxisTickLabelsFormattingFunction(value -> Numbers.shortest(value, 8));
+        styler.setXAxisTickLabelsFormattingFunction(value -> number(value, logarithmicX));
+        styler.setYAxisTickLabelsFormattingFunction(value -> number(value, logarithmicY));
         styler.setXAxisMin(x[0]).setXAxisMax(x[1]).setYAxisMin(y[0]).setYAxisMax(y[1]);
         for (Limit limit : limits) {
             series(
                     chart,
                     "limit " + limit.name,
                     x,
-                    new double[] {limit.y, limit.y},
+                    onY(new double[] {limit.y, limit.y}),
                     LineStyle.LIMIT);
         }
         for (Line line : lines) {
-            series(chart, "line " + line.name, line.x, line.y, line.style);
+            series(chart, "line " + line.name, onX(line.x), onY(line.y), line.style);
+        }
+        if (lines.isEmpty() && limits.isEmpty()) {
+            // The chart places its axes by its lines, so points alone need one that is not seen.
+            XYSeries unseenLine = chart.addSeries("points", x, new double[] {y[0], y[0]});
+            unseenLine.setMarker(SeriesMarkers.NONE);
+            unseenLine.setLineColor(unseen);
         }
         return chart;
+    }
+
+    private static String number(double value, boolean logarithmic) {
+        return Numbers.shortest(logarithmic ? StrictMath.pow(10, value) : value, 8);
+    }
+
+    private double[] onX(double[] values) {
+        return logarithmicX ? logarithms("x", values) : values;
+    }
+
+    private double[] onY(double[] values) {
+        return logarithmicY ? logarithms("y", values) : values;
+    }
+
+    private double[] logarithms(String axis, double[] values) {
+        double[] logarithms = new double[values.length];
+        for (int i = 0; i < values.length; i++) {
+            if (!(values[i] > 0)) {
+                throw new IllegalArgumentException(
+                        axis
+                                + " of chart \""
+                                + title
+                                + "\" is "
+                                + values[i]
+                                + "; it must be positive on a logarithmic axis");
+            }
+            logarithms[i] = StrictMath.log10(values[i]);
+        }
+        return logarithms;
     }
 
     private static void series(
@@ -390,21 +499,39 @@ public final class Chart {
         double top = chart.getScreenYFromChart(y[1]) * POINTS_PER_UNIT;
 
         List<Mark> marks = new ArrayList<>();
-        Ticks atX = Ticks.along(x, left, right, LEAST_BETWEEN_X);
-        Ticks atY = Ticks.along(y, bottom, top, LEAST_BETWEEN_Y);
+        Ticks atX =
+                logarithmicX
+                        ? Ticks.logarithmic(x, left, right, LEAST_BETWEEN_X)
+                        : Ticks.along(x, left, right, LEAST_BETWEEN_X);
+        Ticks atY =
+                logarithmicY
+                        ? Ticks.logarithmic(y, bottom, top, LEAST_BETWEEN_Y)
+                        : Ticks.along(y, bottom, top, LEAST_BETWEEN_Y);
         for (double tick : atX.places()) {
             marks.add(straight(tick, top, tick, bottom, GRID));
         }
         for (double tick : atY.places()) {
             marks.add(straight(left, tick, right, tick, GRID));
         }
-        if (y[0] < 0 && y[1] > 0) {
+        if (!logarithmicY && y[0] < 0 && y[1] > 0) {
             double zero = chart.getScreenYFromChart(0) * POINTS_PER_UNIT;
             marks.add(straight(left, zero, right, zero, AXIS));
         }
         marks.add(straight(left, top, left, bottom, AXIS));
         marks.add(straight(left, bottom, right, bottom, AXIS));
         marks.addAll(painted);
+        for (Cloud cloud : clouds) {
+            double[] px = onX(cloud.x);
+            double[] py = onY(cloud.y);
+            for (int i = 0; i < px.length; i++) {
+                if (px[i] >= x[0] && px[i] <= x[1] && py[i] >= y[0] && py[i] <= y[1]) {
+                    cloud.marker.draw(
+                            marks,
+                            chart.getScreenXFromChart(px[i]) * POINTS_PER_UNIT,
+                            chart.getScreenYFromChart(py[i]) * POINTS_PER_UNIT);
+                }
+            }
+        }
 
         tickLabels(marks, atX, true, bottom);
         tickLabels(marks, atY, false, left);
@@ -436,6 +563,9 @@ public final class Chart {
         for (int i = 0; i < ticks.places().size(); i++) {
             double tick = ticks.places().get(i);
             String text = ticks.labels().get(i);
+            if (text.isEmpty()) {
+                continue;
+            }
             if (horizontal) {
                 marks.add(straight(tick, axis, tick, axis + length, AXIS));
                 marks.add(
@@ -465,28 +595,44 @@ public final class Chart {
     private List<Tag> tagsOf(XYChart chart, double[] x, double[] y) {
         List<Tag> tags = new ArrayList<>();
         for (Line line : lines) {
-            int last = -1;
-            for (int i = 0; i < line.x.length; i++) {
-                if (line.x[i] <= x[1] && (last < 0 || line.x[i] >= line.x[last])) {
-                    last = i;
-                }
-            }
-            double endX = last < 0 ? x[1] : line.x[last];
-            double endY = last < 0 ? line.y[0] : line.y[last];
-            tags.add(tag(chart, line.name, line.style, endX, endY, y));
+            double[] end = rightEnd(onX(line.x), onY(line.y), x);
+            tags.add(tag(chart, line.name, line.style, null, end, y));
         }
         for (Limit limit : limits) {
-            tags.add(tag(chart, limit.name, LineStyle.LIMIT, x[1], limit.y, y));
+            double[] end = {x[1], onY(new double[] {limit.y})[0]};
+            tags.add(tag(chart, limit.name, LineStyle.LIMIT, null, end, y));
+        }
+        for (Cloud cloud : clouds) {
+            double[] end = rightEnd(onX(cloud.x), onY(cloud.y), x);
+            tags.add(tag(chart, cloud.name, LineStyle.MEMBER, cloud.marker, end, y));
         }
         return tags;
     }
 
+    /** The point farthest right within the range. */
+    private static double[] rightEnd(double[] px, double[] py, double[] range) {
+        int last = -1;
+        for (int i = 0; i < px.length; i++) {
+            if (px[i] <= range[1] && (last < 0 || px[i] >= px[last])) {
+                last = i;
+            }
+        }
+        return new double[] {last < 0 ? range[1] : px[last], last < 0 ? py[0] : py[last]};
+    }
+
     private static Tag tag(
-            XYChart chart, String name, LineStyle style, double x, double y, double[] range) {
-        double inside = Math.min(range[1], Math.max(range[0], y));
+            XYChart chart,
+            String name,
+            LineStyle style,
+            @Nullable Marker marker,
+            double[] end,
+            double[] range) {
+        double x = end[0];
+        double inside = Math.min(range[1], Math.max(range[0], end[1]));
         return new Tag(
                 name,
                 style,
+                marker,
                 chart.getScreenXFromChart(x) * POINTS_PER_UNIT,
                 chart.getScreenYFromChart(inside) * POINTS_PER_UNIT);
     }
@@ -507,7 +653,18 @@ public final class Chart {
                             sampleX,
                             places[i],
                             Pen.full(0.4, Ink.GREY)));
-            marks.add(straight(sampleX, places[i], sampleX + SAMPLE, places[i], tag.style().pen()));
+            Marker marker = tag.marker();
+            if (marker == null) {
+                marks.add(
+                        straight(
+                                sampleX,
+                                places[i],
+                                sampleX + SAMPLE,
+                                places[i],
+                                tag.style().pen()));
+            } else {
+                marker.draw(marks, sampleX + SAMPLE / 2, places[i]);
+            }
             marks.add(
                     new Mark.Words(
                             tag.text(),
@@ -540,7 +697,13 @@ public final class Chart {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (Line line : lines) {
-            for (double value : horizontal ? line.x : line.y) {
+            for (double value : horizontal ? onX(line.x) : onY(line.y)) {
+                least = Math.min(least, value);
+                most = Math.max(most, value);
+            }
+        }
+        for (Cloud cloud : clouds) {
+            for (double value : horizontal ? onX(cloud.x) : onY(cloud.y)) {
                 least = Math.min(least, value);
                 most = Math.max(most, value);
             }
@@ -550,11 +713,14 @@ public final class Chart {
                 throw new IllegalArgumentException(
                         "x of all lines is " + least + "; there must be at least two values");
             }
-            return new double[] {least, most};
+            // A point at the very edge would be cut; a line may end there.
+            double beside = clouds.isEmpty() ? 0 : 0.03 * (most - least);
+            return new double[] {least - beside, most + beside};
         }
         for (Limit limit : limits) {
-            least = Math.min(least, limit.y);
-            most = Math.max(most, limit.y);
+            double at = onY(new double[] {limit.y})[0];
+            least = Math.min(least, at);
+            most = Math.max(most, at);
         }
         double room = least == most ? Math.max(1, Math.abs(least)) * 0.5 : 0.06 * (most - least);
         // Lines that only just leave zero, as rounded results do, still start from the axis.

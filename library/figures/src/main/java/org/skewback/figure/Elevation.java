@@ -22,12 +22,12 @@ public final class Elevation {
 
     private static final double A4_MOST_HEIGHT = 200;
     private static final int HALVINGS = 16;
-    private static final int AREAS = 0;
-    private static final int LINES = 1;
-    private static final int LOADS = 2;
-    private static final int DIMENSIONS = 3;
-    private static final int LEVELS = 4;
-    private static final int LABELS = 5;
+    static final int AREAS = 0;
+    static final int LINES = 1;
+    static final int LOADS = 2;
+    static final int DIMENSIONS = 3;
+    static final int LEVELS = 4;
+    static final int LABELS = 5;
     private static final double MM = Board.MILLIMETRE;
 
     private final String title;
@@ -439,6 +439,12 @@ public final class Elevation {
         if (!notes.contains(note)) {
             notes.add(note);
         }
+        return this;
+    }
+
+    /** Draws in a layer of its own making, for figures built on this drawing. */
+    Elevation drawn(int layer, Consumer<Board> how) {
+        items.add(new Item(layer, how));
         return this;
     }
 

@@ -8,7 +8,7 @@ import java.util.List;
  * power of ten.
  *
  * @param places place of each tick on the page, in points
- * @param labels number beside each tick
+ * @param labels number beside each tick; empty for none
  */
 record Ticks(List<Double> places, List<String> labels) {
 
@@ -35,6 +35,35 @@ record Ticks(List<Double> places, List<String> labels) {
             double value = i * step;
             places.add(from + (value - range[0]) / (range[1] - range[0]) * (to - from));
             labels.add(Numbers.fixed(value, decimals));
+        }
+        return new Ticks(places, labels);
+    }
+
+    /**
+     * Sets out the ticks of a logarithmic axis: one at each decade, and at 2 and 5 times it where
+     * there is room; between them, ticks without a number at the other whole multiples.
+     *
+     * @param range logarithms of the least and greatest value
+     * @param from place of the least value, in points
+     * @param to place of the greatest value, in points
+     * @param least least distance between two numbers, in points
+     */
+    static Ticks logarithmic(double[] range, double from, double to, double least) {
+        double perDecade = Math.abs(to - from) / (range[1] - range[0]);
+        boolean between = perDecade * StrictMath.log10(2) >= least;
+        List<Double> places = new ArrayList<>();
+        List<String> labels = new ArrayList<>();
+        for (int decade = (int) Math.floor(range[0]); decade <= range[1]; decade++) {
+            for (int i = 1; i < 10; i++) {
+                double at = decade + StrictMath.log10(i);
+                if (at < range[0] - AT_THE_END || at > range[1] + AT_THE_END) {
+                    continue;
+                }
+                boolean named = i == 1 || (between && (i == 2 || i == 5));
+                places.add(from + (at - range[0]) / (range[1] - range[0]) * (to - from));
+                double value = i * Double.parseDouble("1e" + decade);
+                labels.add(named ? Numbers.fixed(value, Math.max(0, -decade)) : "");
+            }
         }
         return new Ticks(places, labels);
     }

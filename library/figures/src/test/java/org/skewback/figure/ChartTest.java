@@ -54,6 +54,50 @@ class ChartTest {
         }
     }
 
+    /** Equal ratios take equal steps: read back from the page. */
+    @Test
+    void logarithmicAxesTakeEqualStepsForEqualRatios() throws Exception {
+        double[] x = {1, 10, 100};
+        double[] y = {0.5, 5, 50};
+        Svg svg =
+                new Svg(
+                        chart().line("one", x, y, LineStyle.RESULT)
+                                .logarithmicX()
+                                .logarithmicY()
+                                .figure()
+                                .svg());
+        List<double[]> curve = svg.stroked(LineStyle.RESULT);
+        assertEquals(3, curve.size());
+        assertEquals(curve.get(1)[0] - curve.get(0)[0], curve.get(2)[0] - curve.get(1)[0], 0.1);
+        assertEquals(curve.get(1)[1] - curve.get(0)[1], curve.get(2)[1] - curve.get(1)[1], 0.1);
+        assertEquals(curve.get(1)[0], Double.parseDouble(svg.text("10").getAttribute("x")), 0.1);
+        refused(
+                () -> chart().line("one", new double[] {0, 1}, y2()).logarithmicX().figure(),
+                "x of chart \"Chart\" is 0.0; it must be positive");
+        refused(
+                () ->
+                        chart().line("one", new double[] {1, 2}, y2())
+                                .limit("bound", -1)
+                                .logarithmicY()
+                                .figure(),
+                "y of chart \"Chart\" is -1.0; it must be positive");
+    }
+
+    private static double[] y2() {
+        return new double[] {1, 2};
+    }
+
+    @Test
+    void pointsAloneMakeAChart() throws Exception {
+        Chart chart = chart().points("read", new double[] {1, 2, 4}, new double[] {3, 5, 4});
+        List<Mark> marks = chart.picture().marks();
+        long hollow = marks.stream().filter(m -> m instanceof Mark.Stroke s && s.closed()).count();
+        assertEquals(4, hollow, "three points and the one beside their name");
+        refused(
+                () -> chart.points("read", new double[] {1}, new double[] {1}),
+                "points \"read\" are there already");
+    }
+
     @Test
     void numbersDoNotFollowTheLocale() {
         Locale before = Locale.getDefault();

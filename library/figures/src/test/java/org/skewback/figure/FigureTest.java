@@ -35,6 +35,13 @@ class FigureTest {
                 Demo.polygon().picture(),
                 Demo.skewbackSection().picture(),
                 Demo.eccentricities().picture(),
+                GroundDemo.slope().drawing().picture(),
+                GroundDemo.net(Stereonet.Projection.EQUAL_ANGLE).drawing().picture(),
+                GroundDemo.net(Stereonet.Projection.EQUAL_AREA).drawing().picture(),
+                ((DrawnFigure) GroundDemo.stressingChart()).picture(),
+                ((DrawnFigure) GroundDemo.creepChart()).picture(),
+                ((DrawnFigure) GroundDemo.monitoringChart()).picture(),
+                ((DrawnFigure) GroundDemo.vibrationChart()).picture(),
                 Tornado.picture("Tornado", Studies.sensitivity()),
                 SimulationFigures.histogramPicture("Histogram", Studies.simulation(20_000)));
     }
