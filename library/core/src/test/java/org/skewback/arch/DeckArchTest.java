@@ -1,5 +1,6 @@
 package org.skewback.arch;
 
+import static java.util.Comparator.comparing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -15,6 +16,8 @@ import org.skewback.frame.FrameSolution;
 import org.skewback.frame.LinearAnalysis;
 import org.skewback.frame.Material;
 import org.skewback.frame.Reaction;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Routines;
 import org.skewback.steel.Box;
 import org.skewback.steel.Section;
 import org.skewback.steel.Shape;
@@ -90,6 +93,62 @@ class DeckArchTest {
         assertEquals(42, frame.leftRib().get(0).size());
         assertEquals(14, frame.deck().size());
         assertTrue(frame.assumptions().stream().allMatch(sentence -> sentence.endsWith(".")));
+    }
+
+    /** The routine that a sheet calls gives what the frame gives, and its shapes are told apart. */
+    @Test
+    void theRoutinesGiveWhatTheFrameGives() {
+        DeckArchRoutine.Input input = input();
+        DeckArchRoutine.Output output = Routines.call(new DeckArchRoutine(), input);
+        DeckArchStabilityRoutine.Output stability =
+                Routines.call(new DeckArchStabilityRoutine(), input);
+
+        assertEquals(115e3 * 312, 2 * output.leftVertical().in("N"), 0.05 * 115e3 * 312);
+        assertEquals(
+                output.leftVertical().in("N"), output.rightVertical().in("N"), 1e-6 * 115e3 * 312);
+        assertEquals(115e3 * SPAN * SPAN / (8 * RISE), output.thrust().in("N"), 1e6);
+        assertEquals(0, output.tension().in("N"));
+        assertTrue(output.residual().si() < 1e-9);
+        assertTrue(stability.factor().si() <= stability.ribsInPlane().si());
+        assertTrue(stability.factor().si() <= stability.ribsAcross().si());
+        assertEquals(
+                stability.factors().stream().sorted(comparing(Quantity::si)).toList(),
+                stability.factors());
+    }
+
+    private static DeckArchRoutine.Input input() {
+        return new DeckArchRoutine.Input(
+                "parabola",
+                Quantity.of(SPAN, "m"),
+                Quantity.of(RISE, "m"),
+                "fixed",
+                Quantity.of(12, "m"),
+                Quantity.of(20, "m"),
+                Quantity.of(1.2, "m"),
+                Quantity.of(38, "mm"),
+                Quantity.of(6, "m"),
+                Quantity.of(9, "m"),
+                Quantity.of(0.5, "m"),
+                Quantity.of(14, "mm"),
+                Quantity.of(0.4, "m"),
+                Quantity.of(10, "mm"),
+                Quantity.of(1.6, "m"),
+                Quantity.of(24, "mm"),
+                Quantity.of(1.2, "m"),
+                Quantity.of(2, "m"),
+                Quantity.of(24, "mm"),
+                Quantity.of(0.62, "m²"),
+                Quantity.of(0.55, "m⁴"),
+                Quantity.of(4, "m⁴"),
+                Quantity.of(0.4, "m⁴"),
+                Quantity.of(78, "m"),
+                COLUMNS.stream().map(x -> Quantity.of(x, "m")).toList(),
+                6,
+                Quantity.of(12, "m"),
+                Quantity.of(0),
+                Quantity.of(115, "kN/m"),
+                Quantity.of(0, "m"),
+                Quantity.of(SPAN, "m"));
     }
 
     @Test
