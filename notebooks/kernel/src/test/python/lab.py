@@ -312,9 +312,10 @@ def restart(notebook, place):
     notebook.menu("Kernel", "Restart Kernel…")
     notebook.page.locator(".jp-Dialog .jp-mod-accept").click()
     notebook.idle()
-    notebook.add("1 + 41")
+    cell = notebook.add("1 + 41")
     notebook.page.keyboard.press("Shift+Enter")
-    expect(notebook.page.locator(".jp-Notebook .jp-OutputArea-output", has_text="42").last).to_be_visible(timeout=SLOW)
+    expect(cell.locator(".jp-OutputArea-output")).to_contain_text("42", timeout=SLOW)
+    notebook.idle()
     notebook.shot(place.out / "restart.png")
 
 
