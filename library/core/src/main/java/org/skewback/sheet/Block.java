@@ -2,6 +2,7 @@ package org.skewback.sheet;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Source;
 
@@ -122,8 +123,14 @@ public sealed interface Block {
      * @param description what it shows, in words
      * @param svg the picture
      * @param restsOn quantities that it was drawn from, as far as its author said
+     * @param states the states that a reader can turn to; null where there is only this one
      */
-    record Drawn(String title, String description, String svg, List<Quantity> restsOn)
+    record Drawn(
+            String title,
+            String description,
+            String svg,
+            List<Quantity> restsOn,
+            @Nullable FigureStates states)
             implements Block {
 
         /**
@@ -133,9 +140,15 @@ public sealed interface Block {
          * @param description what it shows, in words
          * @param svg the picture
          * @param restsOn quantities that it was drawn from, as far as its author said
+         * @param states the states that a reader can turn to; null where there is only this one
+         * @throws IllegalArgumentException if the picture is not that of the opening state
          */
         public Drawn {
             restsOn = List.copyOf(restsOn);
+            if (states != null && !states.states().get(states.opening()).svg().equals(svg)) {
+                throw new IllegalArgumentException(
+                        "the picture of figure \"" + title + "\" is not its opening state");
+            }
         }
     }
 

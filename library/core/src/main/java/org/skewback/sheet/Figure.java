@@ -1,5 +1,7 @@
 package org.skewback.sheet;
 
+import java.util.Optional;
+
 /**
  * A finished figure: one picture in two formats, with the words that stand for it.
  *
@@ -35,4 +37,14 @@ public interface Figure {
      * @return PNG bytes, a fresh array at each call
      */
     byte[] png();
+
+    /**
+     * Gives the states that a reader can turn to, where this is one of several. A record keeps them
+     * all, with the value that each was drawn for.
+     *
+     * @return the states, this one among them; empty where there is only this
+     */
+    default Optional<FigureStates> states() {
+        return Optional.empty();
+    }
 }

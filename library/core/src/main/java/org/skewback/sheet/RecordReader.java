@@ -121,7 +121,8 @@ public final class RecordReader {
                             json.text("title"),
                             json.text("description"),
                             json.text("svg"),
-                            restsOn(json));
+                            restsOn(json),
+                            json.has("states") ? states(json) : null);
             case "check" ->
                     new Block.Checked(
                             new Check(
@@ -138,6 +139,23 @@ public final class RecordReader {
                     throw new IllegalArgumentException(
                             "the record has a block of kind \"" + kind + "\", which is not known");
         };
+    }
+
+    private static FigureStates states(Json json) {
+        return new FigureStates(
+                json.text("parameter"),
+                json.whole("opening"),
+                json.wholes("printed"),
+                json.objects("states").stream()
+                        .map(
+                                state ->
+                                        new FigureStates.State(
+                                                state.number("value"),
+                                                state.text("unit"),
+                                                state.text("label"),
+                                                state.text("description"),
+                                                state.text("svg")))
+                        .toList());
     }
 
     private Column column(Json json) {

@@ -202,6 +202,10 @@ public final class RecordWriter {
             json.writeStringField("description", drawn.description());
             json.writeStringField("svg", drawn.svg());
             restsOn(drawn.restsOn(), positions);
+            FigureStates states = drawn.states();
+            if (states != null) {
+                states(states);
+            }
         } else if (block instanceof Block.Checked checked) {
             json.writeStringField("kind", "check");
             comparison(checked.check(), positions);
@@ -226,6 +230,27 @@ public final class RecordWriter {
     private void words(String kind, String text) throws IOException {
         json.writeStringField("kind", kind);
         json.writeStringField("text", text);
+    }
+
+    private void states(FigureStates states) throws IOException {
+        json.writeStringField("parameter", states.parameter());
+        json.writeNumberField("opening", states.opening());
+        json.writeArrayFieldStart("printed");
+        for (int index : states.printed()) {
+            json.writeNumber(index);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("states");
+        for (FigureStates.State state : states.states()) {
+            json.writeStartObject();
+            number("value", state.value());
+            json.writeStringField("unit", state.unit());
+            json.writeStringField("label", state.label());
+            json.writeStringField("description", state.description());
+            json.writeStringField("svg", state.svg());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     private void restsOn(List<Quantity> quantities, FlatGraph.Positions positions)

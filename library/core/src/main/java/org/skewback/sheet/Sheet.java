@@ -352,7 +352,13 @@ public final class Sheet implements CellAware, Displayable {
     public void figure(Figure figure, Collection<Quantity> restsOn) {
         List<Quantity> drawnFrom = List.copyOf(restsOn);
         drawnFrom.forEach(this::refuseForeign);
-        add(new Block.Drawn(figure.title(), figure.description(), figure.svg(), drawnFrom));
+        add(
+                new Block.Drawn(
+                        figure.title(),
+                        figure.description(),
+                        figure.svg(),
+                        drawnFrom,
+                        figure.states().orElse(null)));
     }
 
     /**

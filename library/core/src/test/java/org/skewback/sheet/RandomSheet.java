@@ -2,6 +2,7 @@ package org.skewback.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.skewback.form.FunicularRoutine;
 import org.skewback.quantity.InterpolationTable;
@@ -176,6 +177,25 @@ final class RandomSheet {
                     @Override
                     public byte[] png() {
                         return new byte[0];
+                    }
+
+                    @Override
+                    public Optional<FigureStates> states() {
+                        return title.length() % 2 == 0
+                                ? Optional.empty()
+                                : Optional.of(
+                                        new FigureStates(
+                                                title,
+                                                1,
+                                                List.of(1, 0),
+                                                List.of(
+                                                        state(-1.5, "kN", "<other/>"),
+                                                        state(1e-7, "", svg()))));
+                    }
+
+                    private FigureStates.State state(double value, String unit, String svg) {
+                        return new FigureStates.State(
+                                value, unit, value + " " + unit, "at " + value, svg);
                     }
                 };
         sheet.figure(picture, random.nextBoolean() ? List.of() : List.of(any(), result()));

@@ -17,6 +17,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -79,6 +80,66 @@ class RecordSchemaTest {
                     .forEach(e -> said.add(e.block().getClass()));
         }
         assertEquals(Set.of(Block.class.getPermittedSubclasses()), said);
+    }
+
+    @Test
+    void aFigureKeepsEachOfItsStatesWithItsValue() {
+        Sheet sheet = Sheet.numbered("06", "Form of the rib");
+        FigureStates states =
+                new FigureStates(
+                        "sag",
+                        1,
+                        List.of(0, 1),
+                        List.of(
+                                new FigureStates.State(2, "m", "2 m", "shallow", "<svg>2</svg>"),
+                                new FigureStates.State(3, "m", "3 m", "deep", "<svg>3</svg>")));
+        Block.Drawn drawn =
+                new Block.Drawn("Chains", "One of two", "<svg>3</svg>", List.of(), states);
+        sheet.figure(
+                new Figure() {
+                    @Override
+                    public String title() {
+                        return drawn.title();
+                    }
+
+                    @Override
+                    public String description() {
+                        return drawn.description();
+                    }
+
+                    @Override
+                    public String svg() {
+                        return drawn.svg();
+                    }
+
+                    @Override
+                    public byte[] png() {
+                        return new byte[0];
+                    }
+
+                    @Override
+                    public Optional<FigureStates> states() {
+                        return Optional.of(states);
+                    }
+                });
+        String json = RecordWriter.write(sheet.record());
+        assertEquals(List.of(), SCHEMA.validate(json, InputFormat.JSON));
+        assertEquals(drawn, RecordReader.read(json).entries().get(0).block());
+        String other = json.replace("\"opening\" : 1", "\"opening\" : 0");
+        assertFalse(isSound(other), "the picture is not that of the state it opens on");
+        assertFalse(isSound(json.replace("\"opening\" : 1", "\"opening\" : 2")));
+        assertFalse(isSound(json.replace("\"printed\" : [ 0", "\"printed\" : [ 7")));
+        assertFalse(
+                SCHEMA.validate(json.replace("\"parameter\"", "\"parametre\""), InputFormat.JSON)
+                        .isEmpty());
+    }
+
+    private static boolean isSound(String json) {
+        try {
+            return !RecordReader.read(json).entries().isEmpty();
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
     }
 
     @Test

@@ -6,11 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.skewback.display.Displayable;
 import org.skewback.quantity.Quantity;
 import org.skewback.sheet.Figure;
+import org.skewback.sheet.FigureStates;
 
 /**
  * A row of figures, one for each value of a parameter, of which a slider shows one at a time. All
@@ -23,8 +25,9 @@ import org.skewback.sheet.Figure;
  *      .printing(List.of(start, quarter, crown));
  * }</pre>
  *
- * <p>On a sheet it stands as the figure of its opening state. Paper shows the states chosen for
- * printing side by side. Immutable.
+ * <p>On a sheet too it can be moved, and the record keeps every state with its value; whatever shows
+ * only one picture shows the opening state. Paper shows the states chosen for printing side by side.
+ * Immutable.
  */
 public final class Sweep implements Figure, Displayable {
 
@@ -32,7 +35,7 @@ public final class Sweep implements Figure, Displayable {
     public static final String TYPE = "application/vnd.skewback.sweep+json";
 
     /** The most states that a sweep may have. */
-    public static final int MOST_STATES = 40;
+    public static final int MOST_STATES = FigureStates.MOST;
 
     private static final int MOST_PRINTED = 6;
 
@@ -42,7 +45,12 @@ public final class Sweep implements Figure, Displayable {
      * @param label the parameter's value with its unit, as it is printed
      * @param figure what is drawn for it
      */
-    record State(String label, Figure figure) {}
+    record State(String label, Figure figure) {
+
+        String description() {
+            return label + ": " + figure.title() + ". " + figure.description();
+        }
+    }
 
     private final String title;
     private final String parameter;
@@ -189,7 +197,7 @@ public final class Sweep implements Figure, Displayable {
         return parameter;
     }
 
-    List<State> states() {
+    List<State> drawn() {
         return states;
     }
 
@@ -231,6 +239,23 @@ public final class Sweep implements Figure, Displayable {
     @Override
     public byte[] png() {
         return states.get(opening).figure().png();
+    }
+
+    @Override
+    public Optional<FigureStates> states() {
+        List<FigureStates.State> all = new ArrayList<>();
+        for (int i = 0; i < states.size(); i++) {
+            State state = states.get(i);
+            Quantity value = values.get(i);
+            all.add(
+                    new FigureStates.State(
+                            value.unit().fromSi(value.si()),
+                            value.unit().symbol(),
+                            state.label(),
+                            state.description(),
+                            state.figure().svg()));
+        }
+        return Optional.of(new FigureStates(parameter, opening, printed, all));
     }
 
     @Override

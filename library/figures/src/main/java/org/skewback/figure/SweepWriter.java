@@ -11,7 +11,6 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.HexFormat;
 import java.util.List;
-import org.skewback.sheet.Figure;
 
 /**
  * Writes a sweep for a notebook, as radio buttons that a style shows the states by, and as JSON for
@@ -42,10 +41,10 @@ final class SweepWriter {
             }
             json.writeEndArray();
             json.writeArrayFieldStart("states");
-            for (Sweep.State state : sweep.states()) {
+            for (Sweep.State state : sweep.drawn()) {
                 json.writeStartObject();
                 json.writeStringField("label", state.label());
-                json.writeStringField("description", alternative(state));
+                json.writeStringField("description", state.description());
                 json.writeStringField("svg", state.figure().svg());
                 json.writeEndObject();
             }
@@ -58,7 +57,7 @@ final class SweepWriter {
     }
 
     static String html(Sweep sweep) {
-        List<Sweep.State> states = sweep.states();
+        List<Sweep.State> states = sweep.drawn();
         String id = identifier(sweep);
         StringBuilder style = new StringBuilder();
         StringBuilder buttons = new StringBuilder();
@@ -92,7 +91,7 @@ final class SweepWriter {
                 + SvgWriter.escape(sweep.parameter())
                 + "\"><style>#"
                 + id
-                + " label{margin:0 .7em 0 .15em;white-space:nowrap}#"
+                + " label{margin:0 .8em 0 .4em;white-space:nowrap}#"
                 + id
                 + " input{margin:0;vertical-align:baseline}#"
                 + id
@@ -113,16 +112,11 @@ final class SweepWriter {
 
     private static String image(Sweep.State state) {
         return "<img alt=\""
-                + SvgWriter.escape(alternative(state))
+                + SvgWriter.escape(state.description())
                 + "\" src=\"data:image/svg+xml;base64,"
                 + Base64.getEncoder()
                         .encodeToString(state.figure().svg().getBytes(StandardCharsets.UTF_8))
                 + "\">";
-    }
-
-    private static String alternative(Sweep.State state) {
-        Figure figure = state.figure();
-        return state.label() + ": " + figure.title() + ". " + figure.description();
     }
 
     /** The same for the same content, so that a notebook run again is the same. */

@@ -12,6 +12,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.skewback.quantity.Quantity;
 import org.skewback.sheet.Figure;
+import org.skewback.sheet.FigureStates;
+import org.skewback.sheet.Sheet;
 
 class SweepTest {
 
@@ -59,6 +61,25 @@ class SweepTest {
         assertEquals(chain(SAGS.get(1)).svg(), chosen.svg(), "a sheet keeps the opening state");
         assertTrue(chosen.description().contains("One of 3 states"), chosen.description());
         assertEquals("[0,1,2]", printed(sweep), "first, middle and last by default");
+    }
+
+    @Test
+    void aSheetKeepsAllOfItsStates() {
+        Sweep chosen = sweep.opening(SAGS.get(1)).printing(List.of(SAGS.get(2), SAGS.get(0)));
+        FigureStates states = chosen.states().orElseThrow();
+        assertEquals("sag \"under\" the supports", states.parameter());
+        assertEquals(1, states.opening());
+        assertEquals(List.of(2, 0), states.printed());
+        for (int i = 0; i < 3; i++) {
+            FigureStates.State state = states.states().get(i);
+            assertEquals(2 + i, state.value());
+            assertEquals("m", state.unit());
+            assertEquals(chain(SAGS.get(i)).svg(), state.svg());
+            assertTrue(state.description().startsWith(state.label() + ": Chain <"));
+        }
+        Sheet sheet = Sheet.titled("Chains");
+        sheet.figure(chosen);
+        assertEquals(1, sheet.record().entries().size());
     }
 
     private static String printed(Sweep sweep) throws Exception {

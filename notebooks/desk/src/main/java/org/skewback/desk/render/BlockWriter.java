@@ -16,6 +16,7 @@ import org.skewback.sheet.Block;
 import org.skewback.sheet.Check;
 import org.skewback.sheet.Column;
 import org.skewback.sheet.Entry;
+import org.skewback.sheet.FigureStates;
 import org.skewback.sheet.Numbering;
 import org.skewback.sheet.SheetRecord;
 import org.skewback.sheet.Table;
@@ -312,6 +313,18 @@ final class BlockWriter {
     }
 
     private String figure(Entry entry, Block.Drawn drawn) {
+        FigureStates states = drawn.states();
+        if (states != null) {
+            return "<div"
+                    + identifier(entry)
+                    + ">"
+                    + medium.sweep(
+                            SweepStates.of(drawn.title(), states),
+                            "states-" + Markup.identifier(entry.id()),
+                            name(entry))
+                    + staleMark(entry)
+                    + "</div>\n";
+        }
         String base64 = BASE64.encodeToString(drawn.svg().getBytes(StandardCharsets.UTF_8));
         return "<div class=\"figure\""
                 + identifier(entry)

@@ -102,7 +102,7 @@ final class CellWriter {
         SweepStates sweep = shownSweep == null ? null : SweepStates.read(parsed(shownSweep));
         if (sweep != null) {
             sweeps++;
-            return medium.sweep(sweep, "sweep-" + sweeps) + "\n";
+            return medium.sweep(sweep, "sweep-" + sweeps, "") + "\n";
         }
         String html = text(data, "text/html");
         List<ForeignHtml.Piece> pieces = html == null ? List.of() : ForeignHtml.pieces(html);

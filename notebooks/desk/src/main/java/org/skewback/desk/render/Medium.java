@@ -52,6 +52,7 @@ interface Medium {
      *
      * @param sweep its states
      * @param name a name that no other sweep of the page has, of letters, digits and dashes
+     * @param number markup of what people call it, set before its title; may be empty
      */
-    String sweep(SweepStates sweep, String name);
+    String sweep(SweepStates sweep, String name, String number);
 }

@@ -87,7 +87,7 @@ final class PageMedium implements Medium {
 
     // Radio buttons and a style need no script, and the arrow keys move them.
     @Override
-    public String sweep(SweepStates sweep, String name) {
+    public String sweep(SweepStates sweep, String name, String number) {
         StringBuilder buttons = new StringBuilder();
         StringBuilder frames = new StringBuilder();
         for (int i = 0; i < sweep.states().size(); i++) {
@@ -113,6 +113,7 @@ final class PageMedium implements Medium {
         return "<div class=\"sweep\" role=\"radiogroup\" aria-label=\""
                 + Markup.attribute(sweep.title() + ": " + sweep.parameter())
                 + "\"><p><b>"
+                + number
                 + Markup.text(sweep.title())
                 + "</b></p><p class=\"parameter\">"
                 + Markup.text(sweep.parameter())

@@ -232,7 +232,7 @@ final class PrintMedium implements Medium {
     }
 
     @Override
-    public String sweep(SweepStates sweep, String name) {
+    public String sweep(SweepStates sweep, String name, String number) {
         int columns = Math.min(MOST_COLUMNS, sweep.printed().size());
         StringBuilder markup = new StringBuilder();
         markup.append("<div class=\"figure\"><table class=\"states of-")
@@ -254,6 +254,7 @@ final class PrintMedium implements Medium {
             markup.append("</tr>");
         }
         return markup.append("</table><p class=\"caption\">")
+                .append(number)
                 .append(Markup.text(sweep.title()))
                 .append(": ")
                 .append(sweep.printed().size())

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.skewback.sheet.FigureStates;
 
 /**
  * The states of a sweep, as a notebook keeps them.
@@ -23,7 +24,7 @@ record SweepStates(
     static final String MIME = "application/vnd.skewback.sweep+json";
 
     /** The most states that a page can show; its style has a rule for each. */
-    static final int MOST = 40;
+    static final int MOST = FigureStates.MOST;
 
     private static final String FORMAT = "skewback-sweep";
     private static final int EDITION = 1;
@@ -43,6 +44,19 @@ record SweepStates(
         states = List.copyOf(states);
     }
 
+    /** Takes the states that a record keeps of a figure. */
+    static SweepStates of(String title, FigureStates kept) {
+        List<State> states = new ArrayList<>();
+        for (FigureStates.State state : kept.states()) {
+            states.add(new State(state.label(), state.description(), base64(state.svg())));
+        }
+        return new SweepStates(title, kept.parameter(), kept.opening(), kept.printed(), states);
+    }
+
+    private static String base64(String svg) {
+        return Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8));
+    }
+
     /** Reads what a notebook keeps, or gives null where it is no sweep that this program knows. */
     static @Nullable SweepStates read(JsonNode shown) {
         if (!shown.path("format").asText("").equals(FORMAT)
@@ -51,12 +65,11 @@ record SweepStates(
         }
         List<State> states = new ArrayList<>();
         for (JsonNode state : shown.path("states")) {
-            byte[] svg = state.path("svg").asText("").getBytes(StandardCharsets.UTF_8);
             states.add(
                     new State(
                             state.path("label").asText(""),
                             state.path("description").asText(""),
-                            Base64.getEncoder().encodeToString(svg)));
+                            base64(state.path("svg").asText(""))));
         }
         int opening = shown.path("opening").asInt(-1);
         List<Integer> printed = new ArrayList<>();

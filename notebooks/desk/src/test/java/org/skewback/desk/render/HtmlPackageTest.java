@@ -182,6 +182,28 @@ final class HtmlPackageTest {
     }
 
     @Test
+    void aSweepOnASheetIsMovedLikeAnyOther() throws IOException {
+        Document page = parsed(folder.resolve("sheets/99-hostile.html"));
+        NodeList inputs = page.getElementsByTagName("input");
+        List<Element> buttons = new ArrayList<>();
+        for (int i = 0; i < inputs.getLength(); i++) {
+            Element button = (Element) inputs.item(i);
+            if (button.getAttribute("name").startsWith("states-")) {
+                buttons.add(button);
+            }
+        }
+        assertEquals(3, buttons.size());
+        Element group = (Element) buttons.get(0).getParentNode();
+        assertEquals("radiogroup", group.getAttribute("role"));
+        assertEquals(3, group.getElementsByTagName("img").getLength());
+        assertTrue(buttons.get(1).hasAttribute("checked"));
+        assertTrue(
+                group.getTextContent().matches("(?s)Figure 2 Chain of three sags.*"),
+                group.getTextContent());
+        assertFalse(((Element) group.getParentNode()).getAttribute("id").isEmpty());
+    }
+
+    @Test
     void everyBlockBearsTheNumberByWhichPeopleSpeakOfIt() throws IOException {
         String sheet =
                 parsed(folder.resolve("sheets/06-form.html")).getDocumentElement().getTextContent();

@@ -373,6 +373,7 @@ final class SamplePackage {
                                 new Output.Failure("E" + SCRIPT, MARKED, List.of("line")))));
         sheet.cellStarts("h9");
         sheet.figure(new Hostile());
+        sheet.figure(sweep());
         sheet.assume("No cell shows this.");
         return document("99-hostile", "Hostile", cells, sheet);
     }
