@@ -65,6 +65,7 @@ public final class Evaluator implements Closeable {
     private final Path folder;
     private final Path workerJar;
     private final ClassPath classPath;
+    private final HeapTidying tidying = new HeapTidying();
     private final int renewAfter;
     private CompletableFuture<JavaSession> session;
     private boolean cellsAreNamed;
@@ -97,6 +98,7 @@ public final class Evaluator implements Closeable {
         // of the kernel's own libraries. The VM itself read it long ago.
         System.setProperty("java.class.path", workerJar.toString());
         this.session = start();
+        tidying.start();
     }
 
     private CompletableFuture<JavaSession> start() {
@@ -134,6 +136,7 @@ public final class Evaluator implements Closeable {
         } finally {
             running = null;
             now.ended.countDown();
+            tidying.cellEnded();
         }
     }
 

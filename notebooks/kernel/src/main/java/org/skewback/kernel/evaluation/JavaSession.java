@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class JavaSession implements Closeable {
 
     /** After how many pieces of code JShell is replaced. */
-    static final int RENEW_AFTER = 400;
+    static final int RENEW_AFTER = 500;
 
     private static final int RENEW_TIMES_DECLARED = 3;
 
@@ -120,15 +120,24 @@ final class JavaSession implements Closeable {
         List<Path> classPath = List.copyOf(paths);
         if (isWhole(declared) && begun.missing(declared) > MOST_BETWEEN_CELLS) {
             renewal = inBackground(() -> followed(begun, declared, classPath));
-        } else if (isWhole(declared)
-                && begun.follow(declared, classPath)
-                && begun.takeOver(now, classes)) {
+        } else if (isWhole(declared) && isTakenOver(begun, declared, classPath)) {
             Generation former = now;
             now = begun.next();
             postpone(declared.size());
             former.close();
         } else {
             begun.next().close();
+        }
+    }
+
+    private boolean isTakenOver(
+            Renewal begun, List<Generation.Declared> declared, List<Path> classPath) {
+        try {
+            return begun.follow(declared, classPath) && begun.takeOver(now, classes);
+        } catch (RuntimeException e) {
+            // The cell that is to run has nothing to do with it; the former JShell serves on.
+            System.err.println("skewback: the compiler could not be replaced: " + e);
+            return false;
         }
     }
 

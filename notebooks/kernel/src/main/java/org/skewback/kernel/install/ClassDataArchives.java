@@ -51,7 +51,7 @@ final class ClassDataArchives {
      */
     List<String> use(WorkerOptions worker) throws IOException {
         // What compilers have needed for a moment goes back to the system.
-        List<String> both = java.known(List.of("-XX:TrimNativeHeapInterval=10000"));
+        List<String> both = java.known(List.of("-XX:TrimNativeHeapInterval=2000"));
         List<String> back = new ArrayList<>(both);
         back.addAll(worker.words());
         return options(both, back, USE, folder.frontArchive(), folder.workerArchive());
@@ -84,6 +84,7 @@ final class ClassDataArchives {
                     "-XX:MaxNewSize=16m",
                     "-XX:MinHeapFreeRatio=15",
                     "-XX:MaxHeapFreeRatio=30",
+                    "-XX:-ShrinkHeapInSteps",
                     "-Xshare:auto",
                     "-Xlog:disable",
                     "-Xlog:all=error:stderr");

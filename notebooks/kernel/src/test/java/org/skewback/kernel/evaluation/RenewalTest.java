@@ -119,7 +119,7 @@ class RenewalTest {
 
     @Test
     void whatHasBeenRunAndReplacedIsNotKept() {
-        for (int i = 0; i < 100; i++) {
+        for (int i = 0; i < 60; i++) {
             assertEquals(String.valueOf(i + 1), value(i + " + 1"));
             run("double load = " + i + "; record Place(double x" + i % 2 + ") {}");
             run("int of(int a) { return a + " + i + "; } of(1);");
