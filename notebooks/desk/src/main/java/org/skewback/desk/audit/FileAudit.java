@@ -16,7 +16,8 @@ import org.skewback.desk.issue.Manifest;
 /** Holds the files of an issue against its manifest: each is as named, and none is not named. */
 final class FileAudit {
 
-    private static final Set<String> MUST = Set.of("index.html", "package.pdf");
+    private static final Set<String> MUST =
+            Set.of("index.html", "basis.html", "cautions.html", "package.pdf");
 
     private final Holding holding;
     private final Findings findings;

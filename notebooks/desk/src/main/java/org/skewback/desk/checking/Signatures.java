@@ -120,6 +120,7 @@ public final class Signatures {
                                 info.summary()));
         said.addAll(info.cautions());
         said.addAll(info.order());
+        said.add(info.basis().toString());
         return said;
     }
 }

@@ -33,8 +33,9 @@ import picocli.CommandLine.TypeConversionException;
             "Runs every notebook of a package from clean, in order, and issues it.",
             "",
             "The package folder has a file package.toml with the keys name, title, number,"
-                    + " revision, status, date, prepared-by, checked-by, summary, cautions and"
-                    + " order. An earlier issue is replaced only when the new one is whole.",
+                + " revision, status, date, prepared-by, checked-by, summary, cautions, order and,"
+                + " where wanted, a table basis. An earlier issue is replaced only when the new one"
+                + " is whole.",
             ""
         },
         exitCodeListHeading = "%nExit codes:%n",

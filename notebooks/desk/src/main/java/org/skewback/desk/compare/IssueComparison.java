@@ -321,7 +321,16 @@ public final class IssueComparison {
         other("date", a.date().toString(), b.date().toString());
         other("prepared by", a.preparedBy(), b.preparedBy());
         other("checked by", a.checkedBy(), b.checkedBy());
-        other("cautions", String.join(" / ", a.cautions()), String.join(" / ", b.cautions()));
+        other("cautions", joined(a.cautions()), joined(b.cautions()));
+        other("standards", joined(a.basis().standards()), joined(b.basis().standards()));
+        other("partial factors", joined(a.basis().factors()), joined(b.basis().factors()));
+        other("units", joined(a.basis().units()), joined(b.basis().units()));
+        other("signs", joined(a.basis().signs()), joined(b.basis().signs()));
+        other("status of values", joined(a.basis().values()), joined(b.basis().values()));
+    }
+
+    private static String joined(List<String> texts) {
+        return String.join(" / ", texts);
     }
 
     private void other(String what, String a, String b) {

@@ -64,11 +64,14 @@ public record IssuedManifest(PackageInfo info, Map<String, String> software, Lis
         if (!root.path("format").asText("").equals(Manifest.FORMAT)) {
             throw new Problem("the manifest does not state the format " + Manifest.FORMAT);
         }
-        if (root.path("edition").asInt(0) != Manifest.EDITION) {
+        int edition = root.path("edition").asInt(0);
+        if (edition < Manifest.WITHOUT_BASIS || edition > Manifest.EDITION) {
             throw new Problem(
                     "the manifest is of edition "
                             + root.path("edition")
-                            + "; this program reads edition "
+                            + "; this program reads editions "
+                            + Manifest.WITHOUT_BASIS
+                            + " and "
                             + Manifest.EDITION);
         }
         Map<String, String> software = new LinkedHashMap<>();
@@ -97,7 +100,8 @@ public record IssuedManifest(PackageInfo info, Map<String, String> software, Lis
                         text(of, "checkedBy"),
                         text(of, "summary"),
                         texts(of, "cautions"),
-                        texts(of, "order"));
+                        texts(of, "order"),
+                        basis(of));
         Set<String> slugs = new LinkedHashSet<>();
         for (String entry : info.order()) {
             String slug = PackageReader.slug(entry);
@@ -106,6 +110,19 @@ public record IssuedManifest(PackageInfo info, Map<String, String> software, Lis
             }
         }
         return info;
+    }
+
+    private static Basis basis(JsonNode of) throws Problem {
+        if (!of.has("basis")) {
+            return Basis.NONE;
+        }
+        JsonNode basis = object(of, "basis");
+        return new Basis(
+                texts(basis, "standards"),
+                texts(basis, "factors"),
+                texts(basis, "units"),
+                texts(basis, "signs"),
+                texts(basis, "values"));
     }
 
     private static List<File> files(JsonNode root) throws Problem {

@@ -35,7 +35,10 @@ public final class Manifest {
     public static final String FILE = "manifest.json";
 
     static final String FORMAT = "skewback-manifest";
-    static final int EDITION = 2;
+    static final int EDITION = 3;
+
+    /** What a manifest is written in that has no basis, so that older readers read it too. */
+    static final int WITHOUT_BASIS = 2;
 
     /** Folders with what the pages are made from; the PDF holds them too. */
     private static final List<String> CONTENT = List.of("records/", "notebooks/", "checking/");
@@ -111,7 +114,7 @@ public final class Manifest {
             List<IssuedManifest.File> files, PackageInfo info, Map<String, String> environment) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("format", FORMAT);
-        root.put("edition", EDITION);
+        root.put("edition", info.basis().isEmpty() ? WITHOUT_BASIS : EDITION);
         ObjectNode of = root.putObject("package");
         of.put("name", info.name());
         of.put("title", info.title());
@@ -124,6 +127,14 @@ public final class Manifest {
         of.put("summary", info.summary());
         info.cautions().forEach(of.putArray("cautions")::add);
         info.order().forEach(of.putArray("order")::add);
+        if (!info.basis().isEmpty()) {
+            ObjectNode basis = of.putObject("basis");
+            info.basis().standards().forEach(basis.putArray("standards")::add);
+            info.basis().factors().forEach(basis.putArray("factors")::add);
+            info.basis().units().forEach(basis.putArray("units")::add);
+            info.basis().signs().forEach(basis.putArray("signs")::add);
+            info.basis().values().forEach(basis.putArray("values")::add);
+        }
         ObjectNode software = root.putObject("software");
         environment.forEach(software::put);
         ArrayNode listed = root.putArray("files");

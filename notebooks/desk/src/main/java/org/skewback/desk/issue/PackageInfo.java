@@ -17,6 +17,7 @@ import java.util.List;
  * @param summary one paragraph for the cover
  * @param cautions what a reader must know before using any number
  * @param order notebooks in reading order, each a path relative to the package folder
+ * @param basis what it states as the basis of the calculations
  */
 public record PackageInfo(
         String name,
@@ -29,7 +30,8 @@ public record PackageInfo(
         String checkedBy,
         String summary,
         List<String> cautions,
-        List<String> order) {
+        List<String> order,
+        Basis basis) {
 
     /** Keeps copies of the lists. */
     public PackageInfo {

@@ -47,7 +47,8 @@ public final class PackageReader {
                     "checked-by",
                     "summary",
                     "cautions",
-                    "order");
+                    "order",
+                    "basis");
 
     private final JsonNode root;
     private final List<String> faults = new ArrayList<>();
@@ -136,7 +137,34 @@ public final class PackageReader {
                 text("checked-by", true),
                 text("summary", false),
                 texts("cautions", "what a reader must know before using any number"),
-                order());
+                order(),
+                basis());
+    }
+
+    private Basis basis() {
+        JsonNode value = root.path("basis");
+        if (value.isMissingNode()) {
+            return Basis.NONE;
+        }
+        if (!value.isObject()) {
+            faults.add("basis is " + value + "; a table [basis] is needed");
+            return Basis.NONE;
+        }
+        List<String> known = List.of("standards", "factors", "units", "signs", "values");
+        value.fieldNames()
+                .forEachRemaining(
+                        key -> {
+                            if (!known.contains(key)) {
+                                faults.add(
+                                        "the key \""
+                                                + key
+                                                + "\" of basis is not known; known are "
+                                                + String.join(", ", known));
+                            }
+                        });
+        List<List<String>> stated =
+                known.stream().map(key -> elements("basis." + key, value.path(key))).toList();
+        return new Basis(stated.get(0), stated.get(1), stated.get(2), stated.get(3), stated.get(4));
     }
 
     private String text(String key, boolean mayBeEmpty) {
@@ -186,15 +214,24 @@ public final class PackageReader {
             faults.add("the key \"" + key + "\" is missing");
             return texts;
         }
+        texts.addAll(elements(key, value));
+        if (value.isEmpty()) {
+            faults.add(key + " is empty; it lists " + what);
+        }
+        return texts;
+    }
+
+    private List<String> elements(String key, JsonNode value) {
+        List<String> texts = new ArrayList<>();
+        if (!value.isContainerNode() && !value.isMissingNode()) {
+            faults.add(key + " is " + value + "; a list of texts is needed");
+        }
         for (JsonNode element : value) {
             if (element.isTextual() && !element.textValue().isBlank()) {
                 texts.add(element.textValue());
             } else {
                 faults.add(key + " holds " + element + "; each element must be a text");
             }
-        }
-        if (value.isEmpty()) {
-            faults.add(key + " is empty; it lists " + what);
         }
         return texts;
     }

@@ -14,8 +14,8 @@ import org.skewback.desk.issue.PackageInfo;
 import org.skewback.desk.issue.RunPackage;
 
 /**
- * Writes a package as pages for the screen: {@code index.html} and one page a document in {@code
- * sheets/}.
+ * Writes a package as pages for the screen: {@code index.html}, {@code basis.html}, {@code
+ * cautions.html}, and one page a document in {@code sheets/}.
  *
  * <p>Each page stands alone, fonts and figures included, and runs no script at all; a content
  * security policy at its head keeps the browser from fetching anything. The pages are well-formed
@@ -26,6 +26,9 @@ public final class HtmlPackage implements PackageRenderer {
     private static final String POLICY =
             "default-src 'none'; img-src data:; font-src data:; style-src 'unsafe-inline';"
                     + " base-uri 'none'; form-action 'none'";
+
+    private static final String BASIS = "Basis of the calculations";
+    private static final String CAUTIONS = "Cautions";
 
     private final String style;
 
@@ -52,6 +55,21 @@ public final class HtmlPackage implements PackageRenderer {
         ReadPackage whole = ReadPackage.of(run);
         Map<String, String> pages = new LinkedHashMap<>();
         pages.put("index.html", index(whole));
+        Registers registers = new Registers(whole, HtmlPackage::fromIndex);
+        pages.put(
+                "basis.html",
+                front(
+                        whole,
+                        BASIS,
+                        "What the calculations rest on: standards, choices, units, signs.",
+                        wide(new BasisWriter(whole, registers).all(), BASIS)));
+        pages.put(
+                "cautions.html",
+                front(
+                        whole,
+                        CAUTIONS,
+                        "What to know before using any number.",
+                        registers.allCautions()));
         List<ReadDocument> documents = whole.documents();
         for (int i = 0; i < documents.size(); i++) {
             pages.put("sheets/" + documents.get(i).slug() + ".html", sheet(whole, i));
@@ -77,8 +95,16 @@ public final class HtmlPackage implements PackageRenderer {
                 main,
                 "cautions",
                 "Before using any number",
-                Registers.deference() + Registers.cautions(info) + registers.sheetCautions());
+                Registers.deference()
+                        + Registers.cautions(info)
+                        + "<p><a href=\"cautions.html\">All cautions, those of the sheets"
+                        + " included</a></p>\n");
         section(main, "contents", "Contents", contents(whole));
+        section(
+                main,
+                "givens",
+                "Register of givens and assumptions",
+                wide(registers.givens(3), "All givens and assumptions"));
         section(main, "checks", "Register of checks", wide(registers.checks(), "All checks"));
         String stale = registers.stale();
         if (!stale.isEmpty()) {
@@ -91,21 +117,31 @@ public final class HtmlPackage implements PackageRenderer {
                     "From the checker",
                     wide(whole.checking().all(), "From the checker"));
         }
-        section(
-                main,
-                "givens",
-                "Register of givens and assumptions",
-                wide(registers.givens(3), "All givens and assumptions"));
         section(main, "bare", "Numbers without a source", registers.withoutSource());
         section(main, "sources", "Sources cited", wide(registers.sources(), "Sources cited"));
         section(main, "files", "Files of this package", files(whole));
         section(main, "software", "Software and environment", registers.environment());
         String nav =
                 "<nav class=\"inner\" aria-label=\"On this page\"><a"
-                        + " href=\"#contents\">Contents</a> <a href=\"#checks\">Checks</a> <a"
-                        + " href=\"#givens\">Givens</a> <a href=\"#sources\">Sources</a> <a"
-                        + " href=\"#files\">Files</a> <a href=\"package.pdf\">PDF</a></nav>";
+                        + " href=\"#contents\">Contents</a> <a href=\"basis.html\">Basis</a> <a"
+                        + " href=\"#givens\">Givens</a> <a href=\"#checks\">Checks</a> <a"
+                        + " href=\"#sources\">Sources</a> <a href=\"#files\">Files</a> <a"
+                        + " href=\"cautions.html\">Cautions</a> <a"
+                        + " href=\"package.pdf\">PDF</a></nav>";
         return page(info.title(), info.summary(), info, nav, main.toString(), "");
+    }
+
+    /** A page beside the index. */
+    private String front(ReadPackage whole, String title, String description, String content) {
+        return page(
+                title + " – " + whole.info().title(),
+                description,
+                whole.info(),
+                "<nav class=\"inner\" aria-label=\"Pages\"><a href=\"index.html\">Contents</a> <a"
+                        + " href=\"basis.html\">Basis</a> <a href=\"cautions.html\">Cautions</a> <a"
+                        + " href=\"package.pdf\">PDF</a></nav>",
+                "<article><h1>" + title + "</h1>" + content + "</article>\n",
+                "");
     }
 
     private static void section(StringBuilder main, String id, String title, String content) {
@@ -137,6 +173,8 @@ public final class HtmlPackage implements PackageRenderer {
 
     private static String contents(ReadPackage whole) {
         StringBuilder markup = new StringBuilder("<ul class=\"contents\">");
+        entry(markup, "basis.html", BASIS);
+        entry(markup, "#givens", "Register of givens and assumptions");
         for (ReadDocument document : whole.documents()) {
             Tally tally = Tally.of(document.checks());
             markup.append("<li><a href=\"")
@@ -147,7 +185,19 @@ public final class HtmlPackage implements PackageRenderer {
                     .append(standing(tally))
                     .append("</li>");
         }
+        entry(markup, "#checks", "Register of checks");
+        entry(markup, "#sources", "Sources cited");
+        entry(markup, "#software", "Software and environment");
+        entry(markup, "cautions.html", CAUTIONS);
         return markup.append("</ul>\n").toString();
+    }
+
+    private static void entry(StringBuilder markup, String address, String words) {
+        markup.append("<li><a href=\"")
+                .append(address)
+                .append("\">")
+                .append(words)
+                .append("</a></li>");
     }
 
     private static String standing(Tally tally) {

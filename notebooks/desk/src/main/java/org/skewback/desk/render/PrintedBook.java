@@ -1,13 +1,17 @@
 package org.skewback.desk.render;
 
 import java.util.Base64;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.skewback.desk.issue.PackageInfo;
 
-/** The one page from which the PDF is made: cover, contents, register, documents, lists. */
+/** The one page from which the PDF is made: cover, contents, basis, documents, registers, cautions. */
 final class PrintedBook {
 
     private static final String STALE = "What is stale";
+
+    private static final String BASIS = "Basis of the calculations";
 
     private static final String GIVENS = "Register of givens and assumptions";
 
@@ -34,20 +38,22 @@ final class PrintedBook {
     String page() {
         StringBuilder body = new StringBuilder();
         body.append(cover()).append(contents());
-        part(body, "checks", "Register of checks", registers.checks());
+        part(body, "basis", BASIS, new BasisWriter(whole, registers).all());
+        part(body, "givens", GIVENS, registers.givens(2));
         for (ReadDocument document : whole.documents()) {
             body.append(document(document));
         }
+        part(body, "checks", "Register of checks", registers.checks());
         if (anyStale()) {
             part(body, "stale", STALE, registers.stale());
         }
         if (!whole.checking().isEmpty()) {
             part(body, "checking", "From the checker", whole.checking().all());
         }
-        part(body, "givens", GIVENS, registers.givens(2));
-        part(body, "bare", "Numbers without a source", registers.withoutSource());
+        flowing(body, "bare", "Numbers without a source", registers.withoutSource());
         flowing(body, "sources", "Sources cited", registers.sources());
         flowing(body, "software", "Software and environment", registers.environment());
+        part(body, "cautions", "Cautions", registers.allCautions());
         String page =
                 "<html lang=\"en\"><head><title>"
                         + Markup.text(info.title())
@@ -73,21 +79,30 @@ final class PrintedBook {
     private String bookmarks() {
         StringBuilder markup = new StringBuilder("<bookmarks>");
         bookmark(markup, "Contents", "contents");
-        bookmark(markup, "Register of checks", "checks");
+        parts().forEach((id, name) -> bookmark(markup, name, id));
+        return markup.append("</bookmarks>").toString();
+    }
+
+    /** The names of the parts by their identifiers, in order. */
+    private Map<String, String> parts() {
+        Map<String, String> parts = new LinkedHashMap<>();
+        parts.put("basis", BASIS);
+        parts.put("givens", GIVENS);
         for (ReadDocument document : whole.documents()) {
-            bookmark(markup, document.heading(), PrintMedium.anchor(document.slug()));
+            parts.put(PrintMedium.anchor(document.slug()), document.heading());
         }
+        parts.put("checks", "Register of checks");
         if (anyStale()) {
-            bookmark(markup, STALE, "stale");
+            parts.put("stale", STALE);
         }
         if (!whole.checking().isEmpty()) {
-            bookmark(markup, "From the checker", "checking");
+            parts.put("checking", "From the checker");
         }
-        bookmark(markup, GIVENS, "givens");
-        bookmark(markup, "Numbers without a source", "bare");
-        bookmark(markup, "Sources cited", "sources");
-        bookmark(markup, "Software and environment", "software");
-        return markup.append("</bookmarks>").toString();
+        parts.put("bare", "Numbers without a source");
+        parts.put("sources", "Sources cited");
+        parts.put("software", "Software and environment");
+        parts.put("cautions", "Cautions");
+        return parts;
     }
 
     private static void bookmark(StringBuilder markup, String name, String id) {
@@ -160,7 +175,6 @@ final class PrintedBook {
                 + "</p><h2>Before using any number</h2>"
                 + Registers.deference()
                 + Registers.cautions(info)
-                + registers.sheetCautions()
                 + "</div>\n";
     }
 
@@ -168,20 +182,7 @@ final class PrintedBook {
         StringBuilder markup =
                 new StringBuilder("<div class=\"part\" id=\"contents\"><h1>Contents</h1>");
         markup.append("<table class=\"contents\"><tbody>");
-        line(markup, "Register of checks", "checks");
-        for (ReadDocument document : whole.documents()) {
-            line(markup, document.heading(), PrintMedium.anchor(document.slug()));
-        }
-        if (anyStale()) {
-            line(markup, STALE, "stale");
-        }
-        if (!whole.checking().isEmpty()) {
-            line(markup, "From the checker", "checking");
-        }
-        line(markup, GIVENS, "givens");
-        line(markup, "Numbers without a source", "bare");
-        line(markup, "Sources cited", "sources");
-        line(markup, "Software and environment", "software");
+        parts().forEach((id, name) -> line(markup, name, id));
         return markup.append("</tbody></table></div>\n").toString();
     }
 

@@ -16,9 +16,10 @@ import org.skewback.sheet.Entry;
 final class Registers {
 
     private static final String DEFERENCE =
-            "These pages are calculations, not permission to build. Whoever uses a number answers"
-                    + " for it: local codes, the requirements of the authority and the judgement of"
-                    + " a licensed engineer come before anything printed here.";
+            "These pages are calculations, not permission to build. Deference is owed to local"
+                    + " codes and licensed practice: the requirements of the authority and the"
+                    + " judgement of a licensed engineer come before anything printed here, and"
+                    + " whoever uses a number answers for it.";
 
     private final ReadPackage whole;
     private final Links links;
@@ -228,9 +229,12 @@ final class Registers {
                 .append("</td></tr>");
     }
 
-    /** The cautions of the sheets, besides those of the whole package. */
-    String sheetCautions() {
-        return said(Block.Caution.class, "On the sheets", 3);
+    /** All cautions: what deference is owed to, those of the whole package, those of its sheets. */
+    String allCautions() {
+        return deference()
+                + "<h2>Of the whole package</h2>"
+                + cautions(whole.info())
+                + said(Block.Caution.class, "On the sheets", 2);
     }
 
     private String said(Class<? extends Block> kind, String title, int level) {
@@ -311,11 +315,6 @@ final class Registers {
 
     private void source(
             StringBuilder markup, String kind, String reference, ReadPackage.Cited where) {
-        String sheets =
-                whole.documents().stream()
-                        .filter(document -> where.slugs().contains(document.slug()))
-                        .map(document -> link(document, null, sheetName(document)))
-                        .collect(Collectors.joining(", "));
         markup.append("<tr><td>")
                 .append(Markup.text(kind))
                 .append("</td><td>")
@@ -323,8 +322,21 @@ final class Registers {
                 .append("</td><td>")
                 .append(Markup.text(String.join("; ", where.places())))
                 .append("</td><td>")
-                .append(sheets)
+                .append(sheets(where))
                 .append("</td></tr>");
+    }
+
+    /** Names the documents that cite something. */
+    String sheets(ReadPackage.Cited where) {
+        return whole.documents().stream()
+                .filter(document -> where.slugs().contains(document.slug()))
+                .map(document -> link(document, null, sheetName(document)))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Names the sheet of an entry, and leads to it. */
+    String sheet(ReadDocument document, Entry entry) {
+        return link(document, entry.id(), sheetName(document));
     }
 
     /** What the package ran on. */

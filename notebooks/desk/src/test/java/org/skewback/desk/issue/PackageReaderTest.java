@@ -62,8 +62,42 @@ class PackageReaderTest {
                         "",
                         "Two lines in one.",
                         List.of("Not for construction."),
-                        List.of("01-first.ipynb", "more/02-second.ipynb")),
+                        List.of("01-first.ipynb", "more/02-second.ipynb"),
+                        Basis.NONE),
                 read(GOOD));
+    }
+
+    @Test
+    void aBasisIsReadWhereItIsStated() throws Exception {
+        assertEquals(
+                new Basis(
+                        List.of("EN 1990:2002", "EN 1991-2:2003"),
+                        List.of(),
+                        List.of(),
+                        List.of("Sagging moments are positive."),
+                        List.of()),
+                read(GOOD
+                                + """
+                                [basis]
+                                standards = ["EN 1990:2002", "EN 1991-2:2003"]
+                                signs = ["Sagging moments are positive."]
+                                """)
+                        .basis());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "basis = 7|basis is 7; a table [basis] is needed",
+                "basis.codes = []|the key \"codes\" of basis is not known; known are standards,",
+                "basis.signs = \"x\"|basis.signs is \"x\"; a list of texts is needed",
+                "basis.signs = [7]|basis.signs holds 7; each element must be a text"
+            })
+    void aSlipInTheBasisIsTold(String line, String message) {
+        String said = fault(GOOD + line + "\n");
+        assertTrue(said.contains(message), said);
     }
 
     @Test
@@ -102,8 +136,9 @@ class PackageReaderTest {
         assertEquals(
                 folder.resolve("package.toml")
                         + " needs mending:\n"
-                        + "  the key \"autor\" is not known; known are cautions, checked-by, date,"
-                        + " name, number, order, prepared-by, revision, status, summary, title\n"
+                        + "  the key \"autor\" is not known; known are basis, cautions, checked-by,"
+                        + " date, name, number, order, prepared-by, revision, status, summary,"
+                        + " title\n"
                         + "  title is empty\n"
                         + "  the key \"number\" is missing\n"
                         + "  revision is 2; a text in quotation marks is needed",

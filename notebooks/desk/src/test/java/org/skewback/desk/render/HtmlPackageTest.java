@@ -34,7 +34,7 @@ final class HtmlPackageTest {
     @Test
     void everyPageIsWellFormedAndNamesItsLanguage() throws IOException {
         List<Path> pages = pages();
-        assertEquals(4, pages.size());
+        assertEquals(6, pages.size());
         for (Path page : pages) {
             Document document = parsed(page);
             assertEquals("en", document.getDocumentElement().getAttribute("lang"));
@@ -148,6 +148,45 @@ final class HtmlPackageTest {
                 index.contains("rise-to-span ratio, from common practicefailed1.170.2143≥0.25"),
                 index);
         assertTrue(sheet.contains("3 checks: 1 passed, 2 failed, 0 stale."), sheet);
+    }
+
+    @Test
+    void theBasisSaysWhatIsStatedAndWhatTheRecordsCite(@TempDir Path pages) throws IOException {
+        new HtmlPackage().render(SamplePackage.calm(), pages);
+        String basis = parsed(pages.resolve("basis.html")).getDocumentElement().getTextContent();
+        for (String said :
+                List.of(
+                        "EN 1990:2002, with the national choices of nobody",
+                        "Permanent load is taken with its mean value.",
+                        "Thrust is positive in compression.",
+                        "Drawings are preliminary & not signed.",
+                        "DrawingOG-201revision B",
+                        "The status of this issue is preliminary.",
+                        "is to be confirmed before anything is built from it")) {
+            assertTrue(basis.contains(said), () -> said + " is not in " + basis);
+        }
+        String index = parsed(pages.resolve("index.html")).getDocumentElement().getTextContent();
+        List<Integer> places = new ArrayList<>();
+        for (String part :
+                List.of(
+                        "Basis of the calculations",
+                        "Register of givens and assumptions",
+                        "06 Form of the rib",
+                        "Register of checks",
+                        "Sources cited",
+                        "Software and environment",
+                        "Cautions")) {
+            places.add(index.indexOf(part, index.lastIndexOf("ContentsBasis")));
+        }
+        assertEquals(places.stream().sorted().toList(), places, index);
+    }
+
+    @Test
+    void theCautionsStandOnAPageOfTheirOwnWithWhomDeferenceIsOwed() throws IOException {
+        String page = parsed(folder.resolve("cautions.html")).getDocumentElement().getTextContent();
+        assertTrue(page.contains("Deference is owed to local codes and licensed practice"), page);
+        assertTrue(page.contains("Working at height, rock fall and lifting"), page);
+        assertTrue(page.contains("On the sheets"), page);
     }
 
     @Test

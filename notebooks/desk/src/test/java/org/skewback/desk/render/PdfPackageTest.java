@@ -105,16 +105,28 @@ final class PdfPackageTest {
                 names.add(item.getTitle());
                 assertNotNull(item.findDestinationPage(pdf), item.getTitle());
             }
-            assertTrue(names.containsAll(List.of("06 Form of the rib", "08 Forces")), "" + names);
+            assertEquals(
+                    List.of(
+                            "Contents",
+                            "Basis of the calculations",
+                            "Register of givens and assumptions",
+                            "06 Form of the rib",
+                            "08 Forces",
+                            "Register of checks",
+                            "Numbers without a source",
+                            "Sources cited",
+                            "Software and environment",
+                            "Cautions"),
+                    names);
         }
-        assertTrue(text(calm).contains("06 Form of the rib 4"), text(calm));
+        assertTrue(text(calm).contains("06 Form of the rib 5"), text(calm));
     }
 
     @Test
     void thePackageIsAsLongAsItsContent() throws IOException {
         try (PDDocument pdf = Loader.loadPDF(calm)) {
             int pages = pdf.getNumberOfPages();
-            assertTrue(pages >= 6 && pages <= 10, "pages: " + pages);
+            assertTrue(pages >= 8 && pages <= 12, "pages: " + pages);
         }
     }
 

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.skewback.desk.issue.Basis;
 import org.skewback.desk.issue.PackageInfo;
 import org.skewback.desk.issue.RunDocument;
 import org.skewback.desk.issue.RunPackage;
@@ -108,7 +109,13 @@ final class SamplePackage {
                 List.of(
                         "The crossing is invented; no number here describes a real structure.",
                         "Working at height, rock fall and lifting need plans of their own."),
-                List.of("06-form.ipynb", "08-forces.ipynb"));
+                List.of("06-form.ipynb", "08-forces.ipynb"),
+                new Basis(
+                        List.of("EN 1990:2002, with the national choices of nobody"),
+                        List.of("Permanent load is taken with its mean value."),
+                        List.of(),
+                        List.of("Thrust is positive in compression."),
+                        List.of("Drawings are preliminary & not signed.")));
     }
 
     static RunDocument form() {
