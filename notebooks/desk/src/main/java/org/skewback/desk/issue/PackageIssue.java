@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
@@ -136,6 +137,10 @@ public final class PackageIssue {
         for (String entry : info.order()) {
             sheets.add(sheet(folder, entry));
         }
+        Map<String, Sheet> numbered = new ConcurrentHashMap<>();
+        for (Sheet sheet : sheets) {
+            requireOwnNumber(SheetNeeds.number(sheet.notebook()), sheet, numbered);
+        }
         try (IssuePlace place = IssuePlace.open(to.toAbsolutePath(), info.name(), moves)) {
             Runs runs = run(sheets);
             Map<String, String> environment = new LinkedHashMap<>(software);
@@ -199,14 +204,12 @@ public final class PackageIssue {
         List<RunDocument> documents = new ArrayList<>();
         CheckCount checks = CheckCount.NONE;
         List<String> unpassed = new ArrayList<>();
-        Map<String, Sheet> numbered = new LinkedHashMap<>();
         for (int i = 0; i < sheets.size(); i++) {
             Sheet sheet = sheets.get(i);
             SheetRunner.Ran ran = runs[i];
             @Nullable SheetRecord record = record(sheet, ran);
             @Nullable String text = record == null ? null : record.text();
             if (record != null) {
-                requireOwnNumber(record.number(), sheet, numbered);
                 checks = checks.plus(record.checks());
                 record.unpassed().forEach(line -> unpassed.add(sheet.title() + "  " + line));
             }
@@ -236,8 +239,8 @@ public final class PackageIssue {
         if (number.isEmpty()) {
             return;
         }
-        Sheet earlier = numbered.putIfAbsent(number, sheet);
-        if (earlier != null) {
+        @Nullable Sheet earlier = numbered.putIfAbsent(number, sheet);
+        if (earlier != null && !earlier.equals(sheet)) {
             throw new Problem(
                     "the notebooks "
                             + earlier.slug()
@@ -256,6 +259,7 @@ public final class PackageIssue {
         SheetRunner runner = new SheetRunner(endable, progress);
         SheetRunner.Ran[] ran = new SheetRunner.Ran[sheets.size()];
         List<ParallelRun.Work> work = new ArrayList<>();
+        Map<String, Sheet> numbered = new ConcurrentHashMap<>();
         List<Set<Integer>> needs = SheetNeeds.of(sheets.stream().map(Sheet::notebook).toList());
         for (int i = 0; i < sheets.size(); i++) {
             int position = i;
@@ -268,6 +272,7 @@ public final class PackageIssue {
                                 runner.run(sheet.title(), sheet.notebook(), sheet.folder(), own);
                         @Nullable SheetRecord record = record(sheet, ran[position]);
                         if (record != null) {
+                            requireOwnNumber(record.number(), sheet, numbered);
                             save(records.resolve(sheet.slug() + ".json"), record.text());
                         }
                     });

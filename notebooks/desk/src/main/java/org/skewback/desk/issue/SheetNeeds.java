@@ -27,6 +27,9 @@ final class SheetNeeds {
     private static final Pattern TAKES =
             Pattern.compile("\\btake\\s*\\(\\s*(\"([^\"\\\\]*)\"\\s*,)?");
 
+    /** The rest of a line; what stands behind // in a text goes too, which names no sheet. */
+    private static final Pattern COMMENT = Pattern.compile("//[^\\n]*");
+
     /** What can reach the records of other sheets without the word {@code take}. */
     private static final Pattern UNSEEN =
             Pattern.compile(
@@ -45,11 +48,7 @@ final class SheetNeeds {
         Map<String, Integer> numbered = new HashMap<>();
         List<Set<Integer>> needs = new ArrayList<>();
         for (int i = 0; i < notebooks.size(); i++) {
-            String code =
-                    notebooks.get(i).cells().stream()
-                            .filter(cell -> cell.kind() == Cell.Kind.CODE)
-                            .map(Cell::source)
-                            .collect(Collectors.joining("\n"));
+            String code = code(notebooks.get(i));
             needs.add(needs(code, i, numbered));
             Matcher own = NUMBERED.matcher(code);
             while (own.find()) {
@@ -57,6 +56,33 @@ final class SheetNeeds {
             }
         }
         return needs;
+    }
+
+    /**
+     * Finds the number of the sheet that a notebook keeps, from its code alone.
+     *
+     * @param notebook a notebook
+     * @return the number; empty where its code names none, or several, or where a comment or a text
+     *     might be mistaken for code
+     */
+    static String number(Notebook notebook) {
+        String code = code(notebook);
+        if (code.contains("/*") || code.contains("\"\"\"")) {
+            return "";
+        }
+        Set<String> numbers = new TreeSet<>();
+        Matcher own = NUMBERED.matcher(COMMENT.matcher(code).replaceAll(""));
+        while (own.find()) {
+            numbers.add(own.group(1));
+        }
+        return numbers.size() == 1 ? numbers.iterator().next() : "";
+    }
+
+    private static String code(Notebook notebook) {
+        return notebook.cells().stream()
+                .filter(cell -> cell.kind() == Cell.Kind.CODE)
+                .map(Cell::source)
+                .collect(Collectors.joining("\n"));
     }
 
     private static Set<Integer> needs(String code, int position, Map<String, Integer> numbered) {

@@ -347,6 +347,34 @@ class PackageIssueTest {
                 stops(PAGES));
     }
 
+    @Test
+    void twoSheetsThatNameOneNumberInTheirCodeStopTheIssueBeforeAnythingRuns() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        int before = kernels.launched();
+        String code = "print Sheet.numbered(\"07\", \"T\")";
+        notebook("01-first.ipynb", "# 01 First", code);
+        notebook("more/02-second.ipynb", "# 02 Second", code);
+        assertTrue(stops(PAGES).contains("both keep a sheet of number 07"));
+        assertEquals(before, kernels.launched());
+    }
+
+    @Test
+    void nothingMoreRunsOnceASecondSheetOfANumberHasShownItsRecord() throws Exception {
+        twoSheets();
+        Path file = folder().resolve(PackageReader.FILE);
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replace("/02-second.ipynb\"", "/02-second.ipynb\", \"03-c.ipynb\""));
+        notebook("03-c.ipynb", "# 03 Third", "earlier SKEWBACK_RECORDS", "record " + record("03"));
+        issue(PAGES);
+        int before = kernels.launched();
+        notebook("more/02-second.ipynb", "# 02 Second", "record " + record("01", "passed"));
+        assertTrue(stops(PAGES).contains("both keep a sheet of number 01"));
+        assertEquals(before + 2, kernels.launched(), "the third notebook did not start");
+    }
+
     private String refusalOf(String source) throws Exception {
         String closing = record("02").replace("}", ",\"entries\":[{\"id\":\"b2\"}]}");
         String filled =

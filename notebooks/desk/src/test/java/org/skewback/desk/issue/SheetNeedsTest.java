@@ -42,6 +42,20 @@ class SheetNeedsTest {
     }
 
     @Test
+    void theNumberOfASheetIsReadFromItsCodeWhereThatLeavesNoDoubt() {
+        assertEquals("06", SheetNeeds.number(notebook("s = Sheet.numbered(\"06\", \"Form\");")));
+        for (String code :
+                List.of(
+                        "",
+                        "// Sheet.numbered(\"06\", \"Form\")",
+                        "/* Sheet.numbered(\"06\", \"Form\") */",
+                        "Sheet.numbered(number, \"Form\")",
+                        "Sheet.numbered(\"06\", \"A\"); Sheet.numbered(\"07\", \"B\")")) {
+            assertEquals("", SheetNeeds.number(notebook(code)), code);
+        }
+    }
+
+    @Test
     void aSheetThatTakesFromWhatCannotBeFoundNeedsAllBeforeIt() {
         String first = "Sheet.numbered(\"06\", \"Form\")";
         for (String code :
