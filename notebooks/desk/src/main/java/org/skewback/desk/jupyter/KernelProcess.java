@@ -80,16 +80,25 @@ public final class KernelProcess implements KernelSession {
      * @return the launcher
      */
     public static KernelLauncher launcher(KernelCommand command, Limits limits) {
-        return (folder, environment) -> launch(command, limits, folder, environment);
+        return launcher(command, limits, Path.of(System.getProperty("java.io.tmpdir")));
+    }
+
+    /** Gives a launcher of kernels that have their workplaces in a folder. */
+    static KernelLauncher launcher(KernelCommand command, Limits limits, Path temporary) {
+        return (folder, environment) -> launch(command, limits, temporary, folder, environment);
     }
 
     private static KernelSession launch(
-            KernelCommand command, Limits limits, Path folder, Map<String, String> environment)
+            KernelCommand command,
+            Limits limits,
+            Path temporary,
+            Path folder,
+            Map<String, String> environment)
             throws KernelTrouble {
         // Another program may take a port between the moment it is found free and the moment the
         // kernel binds it, so a start that fails is tried again with other ports.
         for (int attempt = 1; ; attempt++) {
-            KernelProcess kernel = start(command, limits, folder, environment);
+            KernelProcess kernel = start(command, limits, temporary, folder, environment);
             JupyterClient.End end = kernel.client.awaitReady(limits.start());
             if (end == JupyterClient.End.DONE) {
                 return kernel;
@@ -108,11 +117,15 @@ public final class KernelProcess implements KernelSession {
     }
 
     private static KernelProcess start(
-            KernelCommand command, Limits limits, Path folder, Map<String, String> environment)
+            KernelCommand command,
+            Limits limits,
+            Path temporary,
+            Path folder,
+            Map<String, String> environment)
             throws KernelTrouble {
         try {
             // Private to the user: the connection file holds the key.
-            Path workplace = Files.createTempDirectory("skewback-desk-");
+            Path workplace = Files.createTempDirectory(temporary, "skewback-desk-");
             try {
                 ConnectionFile connection = ConnectionFile.onLoopback();
                 Path file = workplace.resolve("connection.json");

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -165,24 +165,18 @@ class KernelProcessTest {
     }
 
     @Test
-    void nothingIsLeftOfAKernelThatWasClosed() throws Exception {
-        Path temporary = Path.of(System.getProperty("java.io.tmpdir"));
-        List<Path> before;
-        try (Stream<Path> files = Files.list(temporary)) {
-            before = files.filter(KernelProcessTest::isWorkplace).toList();
-        }
-        KernelSession kernel = launch(PATIENT);
+    void nothingIsLeftOfAKernelThatWasClosed(@TempDir Path temporary) throws Exception {
+        KernelSession kernel =
+                KernelProcess.launcher(fake(), PATIENT, temporary).launch(folder, Map.of());
+        List<Path> during = files(temporary);
+        assertEquals(1, during.size(), during.toString());
         kernel.close();
-        try (Stream<Path> files = Files.list(temporary)) {
-            List<Path> left =
-                    files.filter(KernelProcessTest::isWorkplace)
-                            .filter(p -> !before.contains(p))
-                            .toList();
-            assertTrue(left.isEmpty(), left.toString());
-        }
+        assertEquals(List.of(), files(temporary));
     }
 
-    private static boolean isWorkplace(Path path) {
-        return path.getFileName().toString().startsWith("skewback-desk-");
+    private static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.toList();
+        }
     }
 }
