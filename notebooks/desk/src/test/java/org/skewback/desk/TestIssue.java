@@ -26,8 +26,10 @@ import org.skewback.desk.render.PackageRenderer;
 import org.skewback.desk.render.PdfPackage;
 import org.skewback.form.CatenaryRoutine;
 import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Routine;
 import org.skewback.quantity.Routines;
 import org.skewback.quantity.Source;
+import org.skewback.quantity.Stop;
 import org.skewback.sheet.Column;
 import org.skewback.sheet.Part;
 import org.skewback.sheet.Sheet;
@@ -41,8 +43,30 @@ import org.skewback.sheet.Table;
  * @param load load, in kN/m
  * @param revision revision of the drawing that gives span and rise
  * @param eccentricity eccentricity on the second sheet, in m
+ * @param twist what is odd about it
  */
-public record TestIssue(double span, double load, String revision, double eccentricity) {
+public record TestIssue(
+        double span, double load, String revision, double eccentricity, Twist twist) {
+
+    /** What may be odd about the package. */
+    public enum Twist {
+        /** Nothing. */
+        NONE,
+        /** The eccentricity was changed after all else of its sheet had run. */
+        STALE,
+        /** The routine of the catenary gave 1 % more than the installed one of its edition. */
+        OTHER_ROUTINE
+    }
+
+    /** Makes a package with nothing odd about it. */
+    public TestIssue(double span, double load, String revision, double eccentricity) {
+        this(span, load, revision, eccentricity, Twist.NONE);
+    }
+
+    /** The same with something odd about it. */
+    public TestIssue with(Twist odd) {
+        return new TestIssue(span, load, revision, eccentricity, odd);
+    }
 
     /** Version that the issue states. */
     public static final String PROGRAM = "0.1.0";
@@ -179,7 +203,9 @@ public record TestIssue(double span, double load, String revision, double eccent
                         "kN",
                         "horizontal thrust");
         CatenaryRoutine.Output chain =
-                Routines.call(new CatenaryRoutine(), new CatenaryRoutine.Input(length, rise));
+                Routines.call(
+                        twist == Twist.OTHER_ROUTINE ? new OtherCatenary() : new CatenaryRoutine(),
+                        new CatenaryRoutine.Input(length, rise));
         sheet.step("a", chain.parameter(), "m", "parameter of the catenary");
         sheet.table(
                 Table.of(
@@ -201,13 +227,41 @@ public record TestIssue(double span, double load, String revision, double eccent
                         "kN",
                         "horizontal thrust",
                         Source.sheet("06", "H, record " + digest()));
+        sheet.cellStarts("given");
         Quantity arm =
                 sheet.given("e", eccentricity, "m", "eccentricity", Source.assumption("as cast"));
+        sheet.cellStarts("moment");
         Quantity moment = sheet.step("M", thrust.times(arm), "MN·m", "moment");
         Quantity capacity =
                 sheet.given("M_Rd", 6, "MN·m", "resistance", Source.standard("EN 1993-1-1", "6.2"));
         sheet.check("moment in the rib", moment).atMost(capacity);
+        if (twist == Twist.STALE) {
+            sheet.cellStarts("given");
+            sheet.given("e", eccentricity / 2, "m", "eccentricity", Source.assumption("as cast"));
+        }
         return sheet.conclude("The rib takes it.");
+    }
+
+    /** The same name and edition, and another result. */
+    private static final class OtherCatenary
+            implements Routine<CatenaryRoutine.Input, CatenaryRoutine.Output> {
+
+        private final CatenaryRoutine installed = new CatenaryRoutine();
+
+        @Override
+        public String name() {
+            return installed.name();
+        }
+
+        @Override
+        public int edition() {
+            return installed.edition();
+        }
+
+        @Override
+        public CatenaryRoutine.Output run(CatenaryRoutine.Input input, Stop stop) {
+            return new CatenaryRoutine.Output(installed.run(input, stop).parameter().times(1.01));
+        }
     }
 
     private Quantity thrust() {

@@ -16,6 +16,8 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.skewback.desk.Problem;
 import org.skewback.desk.TestIssue;
 import org.skewback.desk.audit.Audit;
@@ -94,16 +96,75 @@ class CheckingTest {
         assertTrue(Files.exists(issue.resolve("checking/signatures/manifest.json")));
     }
 
-    @Test
-    void eachRoleMustHaveSigned() throws Exception {
+    @ParameterizedTest
+    @ValueSource(strings = {"prepared", "checked", "approved"})
+    void eachRoleMustHaveSigned(String missing) throws Exception {
         Path issue = issue(TestIssue.FIRST);
-        for (String role : List.of("prepared", "approved")) {
-            Signing.sign(issue, source, role, DAY, keys.get(role).getPrivate(), false);
+        for (String role : Checking.ROLES) {
+            if (!role.equals(missing)) {
+                Signing.sign(issue, source, role, DAY, keys.get(role).getPrivate(), false);
+            }
         }
         assertEquals(
-                "cannot be issued for construction:\n"
-                        + "  the signature of who checked it is missing",
+                "cannot be issued for construction:\n  the signature of who "
+                        + missing
+                        + " it is missing",
                 refusal(TestIssue.FIRST));
+    }
+
+    /** Signs an issue for checking, and gives what alone stands against construction. */
+    private String onlyReason(TestIssue values) throws Exception {
+        status("for checking");
+        signAll(issue(values));
+        String said = refusal(values);
+        String first = "cannot be issued for construction:\n  ";
+        assertTrue(said.startsWith(first) && said.lines().count() == 2, said);
+        return said.substring(first.length());
+    }
+
+    @Test
+    void aFailedCheckAloneStandsAgainstConstruction() throws Exception {
+        assertEquals(
+                "check 08.1, moment in the rib, is failed without a concession",
+                onlyReason(FAILING));
+    }
+
+    @Test
+    void aConcessionThatIsOverAloneStandsAgainstConstruction() throws Exception {
+        write(
+                Checking.CONCESSIONS,
+                "[[concession]]\nsheet = \"08\"\ncheck = \"moment in the rib\"\n"
+                        + "reason = \"first stage only\"\nby = \"B. Checker\"\n"
+                        + "until = 2026-11-24\n");
+        assertEquals(
+                "check 08.1, moment in the rib, is failed and its concession ended on 2026-11-24",
+                onlyReason(FAILING));
+    }
+
+    @Test
+    void aStaleCheckAloneStandsAgainstConstruction() throws Exception {
+        assertEquals(
+                "check 08.1, moment in the rib, is stale without a concession",
+                onlyReason(TestIssue.FIRST.with(TestIssue.Twist.STALE)));
+    }
+
+    @Test
+    void anOpenCommentAloneStandsAgainstConstruction() throws Exception {
+        write(
+                Checking.REMARKS,
+                "[[comment]]\nid = \"C1\"\nsheet = \"06\"\nby = \"B. Checker\"\n"
+                        + "date = 2026-11-20\ntext = \"Where does g come from?\"\n");
+        assertEquals("comment C1 on sheet 06 is open and not closed", onlyReason(TestIssue.FIRST));
+    }
+
+    @Test
+    void aCheckersNumberThatDisagreesAloneStandsAgainstConstruction() throws Exception {
+        write(
+                Checking.NUMBERS,
+                "sheet,quantity,value,unit,tolerance,method\n06,H,29.095,MN,0.2 %,by hand\n");
+        assertEquals(
+                "the checker finds H = 29.095 MN on sheet 06, the author 29 008 kN",
+                onlyReason(TestIssue.FIRST));
     }
 
     @Test
