@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.ServiceLoader;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.skewback.quantity.Expression;
 import org.skewback.quantity.HtmlWriter;
 import org.skewback.quantity.Quantity;
@@ -23,16 +25,36 @@ final class StudyView {
                 + " thought of. What is enough, the code that applies at the place and the licensed"
                 + " engineer say.";
 
+    private static final Pattern SYMBOL =
+            Pattern.compile("[\\p{L}\\p{N}]+_[\\p{L}\\p{N}]+(?:,[\\p{L}\\p{N}]+)*");
+
     private final StringBuilder html = new StringBuilder();
     private final StringBuilder text = new StringBuilder();
 
-    private StudyView() {}
+    private final String title;
+
+    private StudyView(String title) {
+        this.title = title;
+    }
 
     static StudyView titled(String title) {
-        StudyView view = new StudyView();
-        view.html.append("<p><b>").append(HtmlWriter.text(title)).append("</b></p>");
+        StudyView view = new StudyView(title);
+        view.html.append("<p><b>").append(withSymbols(title)).append("</b></p>");
         view.text.append(title);
         return view;
+    }
+
+    /** Lowers the subscripts of what has the form of a symbol, such as M_Ed. */
+    private static String withSymbols(String words) {
+        StringBuilder set = new StringBuilder();
+        Matcher symbols = SYMBOL.matcher(words);
+        int from = 0;
+        while (symbols.find()) {
+            set.append(HtmlWriter.text(words.substring(from, symbols.start())))
+                    .append(HtmlWriter.write(new Expression.Symbol(symbols.group())));
+            from = symbols.end();
+        }
+        return set.append(HtmlWriter.text(words.substring(from))).toString();
     }
 
     StudyView saying(String sentence) {
@@ -49,12 +71,14 @@ final class StudyView {
     StudyView table(Table table, List<Quantity> named) {
         List<String> symbols = new ArrayList<>();
         named.forEach(quantity -> symbols.add(Require.name(quantity)));
-        html.append("<table><caption>")
-                .append(HtmlWriter.text(table.title()))
-                .append("</caption><thead><tr>");
+        html.append("<table>");
+        if (!table.title().equals(title)) {
+            html.append("<caption>").append(withSymbols(table.title())).append("</caption>");
+        }
+        html.append("<thead><tr>");
         for (Column column : table.columns()) {
             html.append("<th scope=\"col\">")
-                    .append(HtmlWriter.text(column.fullHeading()))
+                    .append(withSymbols(column.fullHeading()))
                     .append("</th>");
         }
         html.append("</tr></thead><tbody>");
@@ -72,11 +96,11 @@ final class StudyView {
             html.append("</tr>");
         }
         html.append("</tbody></table>");
-        text.append("\n\n").append(plain(table));
+        text.append("\n\n").append(plain(table, !table.title().equals(title)));
         return this;
     }
 
-    private static String plain(Table table) {
+    private static String plain(Table table, boolean titled) {
         List<Integer> widths = new ArrayList<>();
         for (Column column : table.columns()) {
             int width = length(column.fullHeading());
@@ -85,7 +109,7 @@ final class StudyView {
             }
             widths.add(width);
         }
-        StringBuilder lines = new StringBuilder(table.title());
+        StringBuilder lines = new StringBuilder(titled ? table.title() + "\n" : "");
         for (int row = -1; row < table.rows(); row++) {
             StringBuilder line = new StringBuilder();
             for (int i = 0; i < widths.size(); i++) {
@@ -95,7 +119,7 @@ final class StudyView {
                 line.append(i == 0 ? "" : "  ")
                         .append(column.isNumeric() ? gap + cell : cell + gap);
             }
-            lines.append('\n').append(line.toString().stripTrailing());
+            lines.append(row < 0 ? "" : "\n").append(line.toString().stripTrailing());
         }
         return lines.toString();
     }

@@ -63,6 +63,28 @@ class StudyDisplayTest {
     }
 
     @Test
+    void symbolsInTitlesAndHeadingsHaveTheirSubscriptsLowered() {
+        String one = Sensitivity.of(factor, slide.wet()).display().getOrDefault("text/html", "");
+        assertTrue(one.contains("<b>Sensitivity of <i>F</i><sub>s</sub></b>"), one);
+        String several =
+                Sensitivities.of(List.of(factor), List.of(slide.cohesion), slide.wet())
+                        .display()
+                        .getOrDefault("text/html", "");
+        assertTrue(several.contains("<i>F</i><sub>s</sub>, change per"), several);
+    }
+
+    @Test
+    void aTableThatIsCalledAsItsStudyIsNotCalledTwice() {
+        Map<String, String> shown =
+                WhatIf.of(List.of(factor), List.of(check))
+                        .change(slide.water, Quantity.of(4, "m"))
+                        .display();
+        for (String form : shown.values()) {
+            assertEquals(2, form.split("What if", -1).length, form);
+        }
+    }
+
+    @Test
     void severalResultsStandSideBySide() {
         Quantity twice = slide.cohesion.times(2).named("c_2", "kPa", "");
         Sensitivities both =
