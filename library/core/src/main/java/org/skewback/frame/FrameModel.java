@@ -129,6 +129,27 @@ public final class FrameModel {
         return members.get(indexOfMember(name));
     }
 
+    /**
+     * Gives the local axes of a member; see the package for the rule.
+     *
+     * @param name its name
+     * @return unit vectors along local x, y and z, global axes
+     * @throws IllegalArgumentException if there is none of that name, its length is 0, or its upward
+     *     direction lies along it
+     */
+    public List<Vector> localAxes(String name) {
+        Member member = member(name);
+        Vector from = node(member.start()).place();
+        Vector to = node(member.end()).place();
+        if (member instanceof BeamColumn beam) {
+            Vector along = to.plus(beam.endOffset()).minus(from.plus(beam.startOffset()));
+            return List.of(beam.orientation().axes(name, along));
+        } else if (member instanceof SpringLink link) {
+            return List.of(new Orientation(link.upward(), 0).axes(name, link.axis()));
+        }
+        return List.of(Orientation.USUAL.axes(name, to.minus(from)));
+    }
+
     int indexOfNode(String name) {
         Integer index = nodeIndex.get(name);
         if (index == null) {

@@ -138,6 +138,42 @@ public final class LargeState {
     }
 
     /**
+     * Tells where a point of a member's axis has gone.
+     *
+     * @param member the member
+     * @param position distance from its start on the undeformed member, m
+     * @return place, global axes, m
+     * @throws IllegalArgumentException if there is no such member, it is a link, or not so long
+     */
+    public Vector place(String member, double position) {
+        int index = divided.model().indexOfMember(member);
+        int piece = divided.division().holding(index, position);
+        Element element = divided.system().elements().get(piece);
+        if (element.length() == 0) {
+            throw new IllegalArgumentException(
+                    "member " + member + " is a link; allowed are members with a length.");
+        }
+        double x = position - divided.division().piece(piece).from();
+        Require.within(
+                "position in its piece of member " + member,
+                x,
+                0,
+                element.length() * (1 + 1e-9),
+                "m");
+        return elements[piece].place(
+                divided.division().model(), displacements, Math.min(x, element.length()));
+    }
+
+    /**
+     * Gives the structure.
+     *
+     * @return the model analysed
+     */
+    public FrameModel model() {
+        return divided.model();
+    }
+
+    /**
      * Gives the forces in a member at a place, along the axes of its deformed pieces.
      *
      * @param member the member

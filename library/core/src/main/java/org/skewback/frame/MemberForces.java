@@ -28,6 +28,16 @@ public final class MemberForces {
         return length;
     }
 
+    /**
+     * Lists the places between which all forces run smoothly: the ends, and where loads begin, end or
+     * act.
+     *
+     * @return distances from the start, rising, the first 0 and the last the length, m
+     */
+    public double[] breaks() {
+        return state.load().breaks(length).clone();
+    }
+
     private double within(double position) {
         double slack = 1e-9 * length;
         return Math.max(

@@ -86,7 +86,8 @@ public final class ModeShape {
         double length =
                 divided.division().piece(last).from()
                         + divided.system().elements().get(last).length();
-        Require.within("position on member " + member, position, 0, length, "m");
+        // The pieces add up to the member but for rounding.
+        Require.within("position on member " + member, position, 0, length * (1 + 1e-9), "m");
         int piece = divided.division().holding(index, position);
         if (!divided.isPresent(piece)) {
             throw new IllegalArgumentException(

@@ -85,6 +85,16 @@ final class MovedElement {
         to[at + 2] = v.z();
     }
 
+    /** Where a point of the axis is, at a distance from the start on the undeformed member. */
+    Vector place(FrameModel model, double[] u, double x) {
+        double[] off = state.movement(x);
+        return place(model, u, moved.start())
+                .plus(moved.arm(false))
+                .plus(moved.axis(0).times(x + off[0]))
+                .plus(moved.axis(1).times(off[1]))
+                .plus(moved.axis(2).times(off[2]));
+    }
+
     /** Forces that the nodes exert on the member, global axes. */
     double[] forces() {
         return forces;

@@ -107,4 +107,37 @@ class LargeDisplacementTest {
         LargeDisplacementAnalysis analysis = LargeDisplacementAnalysis.of(model);
         assertThrows(NotConvergedException.class, () -> analysis.load(load, 1));
     }
+
+    /** A cantilever under an end moment EI/R is an arc of radius R, at every point of it. */
+    @Test
+    void pointsBetweenNodesLieOnTheArc() {
+        double radius = 10 / (Math.PI / 2);
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", 0, 0, 0)
+                        .node("B", 10, 0, 0)
+                        .add(BeamColumn.of("m", "A", "B", STEEL, SECTION))
+                        .fix("A")
+                        .build();
+        double moment = 200e9 * SECTION.inertiaY() / radius;
+        LoadCase load =
+                LoadCase.of("M", new NodalLoad("B", Vector.ZERO, new Vector(0, -moment, 0)));
+        int pieces = 20;
+        LargeState state = LargeDisplacementAnalysis.of(model).divided(pieces).load(load, 6).get(5);
+        // A piece's chord is taken as long as its arc, which is longer by a share of θ²/24.
+        double piece = Math.PI / 2 / pieces;
+        double tolerance = 10 * piece * piece / 24;
+        for (double s : new double[] {0, 0.7, 3.3, 5, 8.81, 10}) {
+            Vector place = state.place("m", s);
+            assertEquals(radius * StrictMath.sin(s / radius), place.x(), tolerance);
+            assertEquals(radius * (1 - StrictMath.cos(s / radius)), place.z(), tolerance);
+        }
+        Vector end = new Vector(10, 0, 0).plus(state.movement("B").translation());
+        assertEquals(0, state.place("m", 10).minus(end).length(), 1e-9);
+        String message =
+                assertThrows(IllegalArgumentException.class, () -> state.place("m", 11))
+                        .getMessage();
+        assertTrue(message.startsWith("position in its piece of member m is "), message);
+    }
 }

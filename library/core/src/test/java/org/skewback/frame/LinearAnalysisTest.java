@@ -1,5 +1,6 @@
 package org.skewback.frame;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -349,5 +350,47 @@ class LinearAnalysisTest {
                 assertThrows(IllegalArgumentException.class, () -> LinearAnalysis.of(loose))
                         .getMessage()
                         .contains("member x is loose"));
+    }
+
+    @Test
+    void forcesRunSmoothlyBetweenTheBreaksListed() {
+        FrameSolution solution =
+                LinearAnalysis.of(cantilever(8))
+                        .solve(
+                                LoadCase.of(
+                                        "P",
+                                        PointLoad.of("m", 3, new Vector(0, 0, -1000)),
+                                        new LineLoad(
+                                                "m", 1, 5, Vector.Z, Vector.Z, LoadAxes.GLOBAL)));
+        assertArrayEquals(new double[] {0, 1, 3, 5, 8}, solution.member("m").breaks(), 1e-12);
+    }
+
+    @Test
+    void localAxesFollowTheRuleOfThePackage() {
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", 0, 0, 4)
+                        .node("C", 0, 3, 4)
+                        .add(BeamColumn.of("up", "A", "B", STEEL, SECTION))
+                        .add(BeamColumn.of("across", "B", "C", STEEL, SECTION))
+                        .add(Bar.of("down", "B", "A", STEEL, SECTION))
+                        .add(
+                                BeamColumn.of("turned", "B", "A", STEEL, SECTION)
+                                        .oriented(new Orientation(Vector.X, 0)))
+                        .fix("A")
+                        .build();
+        Vector left = Vector.X.times(-1);
+        same(List.of(Vector.Z, Vector.Y, left), model.localAxes("up"));
+        same(List.of(Vector.Y, left, Vector.Z), model.localAxes("across"));
+        same(List.of(Vector.Z.times(-1), Vector.Y, Vector.X), model.localAxes("down"));
+        same(List.of(Vector.Z.times(-1), Vector.Y, Vector.X), model.localAxes("turned"));
+    }
+
+    private static void same(List<Vector> expected, List<Vector> actual) {
+        assertEquals(3, actual.size());
+        for (int i = 0; i < 3; i++) {
+            assertEquals(0, expected.get(i).minus(actual.get(i)).length(), 1e-15);
+        }
     }
 }
