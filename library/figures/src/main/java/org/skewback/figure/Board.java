@@ -24,7 +24,7 @@ final class Board {
     private final boolean hatching;
     private final List<Mark> marks = new ArrayList<>();
     private final List<double[]> texts = new ArrayList<>();
-    private final List<double[]> segments = new ArrayList<>();
+    private final Obstacles segments = new Obstacles();
 
     /**
      * Starts an empty page.
@@ -81,6 +81,24 @@ final class Board {
             int n = xy.length;
             segments.add(new double[] {xy[n - 2], xy[n - 1], xy[0], xy[1]});
         }
+    }
+
+    /** Draws many open lines with one pen, as one mark. */
+    void strokes(List<double[]> lines, Pen pen) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        marks.add(new Mark.Stroke(List.copyOf(lines), false, pen));
+        for (double[] xy : lines) {
+            for (int i = 2; i < xy.length; i += 2) {
+                segments.add(new double[] {xy[i - 2], xy[i - 1], xy[i], xy[i + 1]});
+            }
+        }
+    }
+
+    /** Draws hatching, which is no obstacle to text. */
+    void strokesBelow(List<double[]> lines, Pen pen) {
+        marks.add(new Mark.Stroke(List.copyOf(lines), false, pen));
     }
 
     void segment(double x0, double y0, double x1, double y1, Pen pen) {
@@ -148,11 +166,7 @@ final class Board {
                 cost += OVER_TEXT;
             }
         }
-        for (double[] segment : segments) {
-            if (Geometry.overlap(box, segment)) {
-                cost += OVER_LINE;
-            }
-        }
+        cost += OVER_LINE * segments.crossings(box);
         return cost;
     }
 
@@ -164,11 +178,7 @@ final class Board {
                 cost += OVER_TEXT / 2;
             }
         }
-        for (double[] other : segments) {
-            if (Geometry.overlap(other, segment)) {
-                cost += OVER_LINE / 3;
-            }
-        }
+        cost += OVER_LINE / 3 * segments.crossings(segment);
         return cost;
     }
 }

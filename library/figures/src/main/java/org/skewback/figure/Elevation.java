@@ -18,9 +18,9 @@ import org.skewback.sheet.Figure;
 public final class Elevation {
 
     /** Width of text on an A4 page with usual margins, in millimetres. */
-    private static final double A4_TEXT_WIDTH = 165;
+    static final double A4_TEXT_WIDTH = 165;
 
-    private static final double A4_MOST_HEIGHT = 200;
+    static final double A4_MOST_HEIGHT = 200;
     private static final int HALVINGS = 16;
     static final int AREAS = 0;
     static final int LINES = 1;
@@ -494,55 +494,19 @@ public final class Elevation {
                             + title
                             + "\" has no description; say what it shows with describedBy");
         }
-        double border = 1;
-        double roomX = width * MM - 2 * border;
-        double roomY = mostHeight * MM - 2 * border;
-        Board board = fitted(roomX, roomY);
-        double[] b = Geometry.bounds(board.marks());
-        double dx = border - b[0] + (roomX - (b[2] - b[0])) / 2;
-        double dy = border - b[1];
-        List<Mark> marks = board.marks().stream().map(mark -> mark.moved(dx, dy)).toList();
-        return new Picture(title, description, width * MM, b[3] - b[1] + 2 * border, marks);
-    }
-
-    /**
-     * Finds the largest scale at which all fits, by bisection: text keeps its size and looks for its
-     * place anew at each scale, so there is no formula for it.
-     */
-    private Board fitted(double roomX, double roomY) {
         Board shapes = new Board(1, false);
         items.stream().filter(Item::isShape).forEach(item -> item.draw().accept(shapes));
         if (shapes.marks().isEmpty()) {
             throw new IllegalArgumentException(
                     "elevation \"" + title + "\" has no line and no area; add at least one");
         }
-        double[] extent = Geometry.extent(shapes.marks());
-        double tooLarge =
-                Math.min(roomX / (extent[2] - extent[0]), roomY / (extent[3] - extent[1]));
-        double small = 0;
-        Board best = null;
-        for (int i = 0; i < HALVINGS; i++) {
-            double scale = (small + tooLarge) / 2;
-            Board board = drawn(scale);
-            double[] b = Geometry.bounds(board.marks());
-            if (b[2] - b[0] <= roomX && b[3] - b[1] <= roomY) {
-                small = scale;
-                best = board;
-            } else {
-                tooLarge = scale;
-            }
-        }
-        if (best == null) {
-            throw new IllegalArgumentException(
-                    "elevation \""
-                            + title
-                            + "\" does not fit "
-                            + width
-                            + " mm by "
-                            + mostHeight
-                            + " mm with its text; make it larger or shorten the text");
-        }
-        return best;
+        return Fit.picture(
+                title,
+                description,
+                width,
+                mostHeight,
+                Geometry.extent(shapes.marks()),
+                this::drawn);
     }
 
     private Board drawn(double scale) {

@@ -1,7 +1,9 @@
 package org.skewback.figure;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 
 /** Plane geometry of the page: boxes, hatching, crossings. */
@@ -54,6 +56,66 @@ final class Geometry {
             b[2] = Math.max(b[2], xy[i] + margin);
             b[3] = Math.max(b[3], xy[i + 1] + margin);
         }
+    }
+
+    /**
+     * Leaves out points of a line that lie nearer than a distance to what remains (D. H. Douglas and
+     * T. K. Peucker, <i>The Canadian Cartographer</i> 10 (1973) 112).
+     */
+    static double[] simplified(double[] xy, double distance) {
+        int n = xy.length / 2;
+        if (n < 3) {
+            return xy;
+        }
+        boolean[] kept = new boolean[n];
+        kept[0] = true;
+        kept[n - 1] = true;
+        // A stack of its own: a long line must not overflow that of the thread.
+        Deque<int[]> open = new ArrayDeque<>();
+        open.push(new int[] {0, n - 1});
+        while (!open.isEmpty()) {
+            int[] piece = open.pop();
+            int far = farthest(xy, piece[0], piece[1], distance);
+            if (far >= 0) {
+                kept[far] = true;
+                open.push(new int[] {piece[0], far});
+                open.push(new int[] {far, piece[1]});
+            }
+        }
+        double[] result = new double[2 * n];
+        int count = 0;
+        for (int i = 0; i < n; i++) {
+            if (kept[i]) {
+                result[count++] = xy[2 * i];
+                result[count++] = xy[2 * i + 1];
+            }
+        }
+        return Arrays.copyOf(result, count);
+    }
+
+    private static int farthest(double[] xy, int from, int to, double distance) {
+        int farthest = -1;
+        double most = distance;
+        for (int i = from + 1; i < to; i++) {
+            double off = distance(xy[2 * i], xy[2 * i + 1], xy, from, to);
+            if (off > most) {
+                most = off;
+                farthest = i;
+            }
+        }
+        return farthest;
+    }
+
+    /** Distance of a point from the piece between two points of a line. */
+    private static double distance(double x, double y, double[] xy, int from, int to) {
+        double dx = xy[2 * to] - xy[2 * from];
+        double dy = xy[2 * to + 1] - xy[2 * from + 1];
+        double square = dx * dx + dy * dy;
+        double along = (x - xy[2 * from]) * dx + (y - xy[2 * from + 1]) * dy;
+        double share = square == 0 ? 0 : Math.max(0, Math.min(1, along / square));
+        double ox = x - xy[2 * from] - share * dx;
+        double oy = y - xy[2 * from + 1] - share * dy;
+        return Math.sqrt(ox * ox + oy * oy);
     }
 
     /** Whether two convex polygons have more than an edge in common (separating axis theorem). */

@@ -42,6 +42,16 @@ final class Numbers {
         return fixed(value, Math.max(0, decimals));
     }
 
+    /** A value with this many significant digits at most, and never less than the whole number. */
+    static String significant(double value, int digits) {
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal exact = BigDecimal.valueOf(value);
+        int decimals = digits - (exact.precision() - exact.scale());
+        return shortest(value, Math.max(0, decimals));
+    }
+
     /** A level: sign always, two decimals. */
     static String level(double value) {
         String text = fixed(value, 2);

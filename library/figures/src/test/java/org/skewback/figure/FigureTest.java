@@ -72,6 +72,10 @@ class FigureTest {
     @ParameterizedTest
     @MethodSource("pictures")
     void noTextCoversAnotherOrLeavesThePage(Picture picture) {
+        textStandsApart(picture);
+    }
+
+    static void textStandsApart(Picture picture) {
         List<Mark.Words> words = new ArrayList<>();
         for (Mark mark : picture.marks()) {
             if (mark instanceof Mark.Words text) {
@@ -98,6 +102,10 @@ class FigureTest {
     @ParameterizedTest
     @MethodSource("pictures")
     void pageFitsA4TextAndTextIsReadable(Picture picture) throws Exception {
+        fitsThePage(picture);
+    }
+
+    static void fitsThePage(Picture picture) throws Exception {
         Svg svg = new Svg(new DrawnFigure(picture).svg());
         double width = millimetres(svg.root().getAttribute("width"));
         double height = millimetres(svg.root().getAttribute("height"));
