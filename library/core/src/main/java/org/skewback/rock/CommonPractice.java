@@ -66,9 +66,9 @@ public record CommonPractice(boolean usual, String remark) {
         return new CommonPractice(
                 Math.abs(pressingForce - tendonForce) <= 0.01 * tendonForce,
                 "common practice, no source: a locked-off tendon of "
-                        + tendonForce / 1000
+                        + Math.round(tendonForce / 1000)
                         + " kN presses its block into the slope with that force; counted on are "
-                        + pressingForce / 1000
+                        + Math.round(pressingForce / 1000)
                         + " kN");
     }
 

@@ -1,5 +1,8 @@
 package org.skewback.rock;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /**
  * One rating of a rock mass, with what it was read from.
  *
@@ -23,7 +26,10 @@ public record Rating(String what, int points, String reason) {
                 return new Rating(
                         what,
                         band.points(),
-                        value
+                        BigDecimal.valueOf(value)
+                                        .round(new MathContext(4))
+                                        .stripTrailingZeros()
+                                        .toPlainString()
                                 + (unit.isEmpty() ? "" : " " + unit)
                                 + " is in the class "
                                 + band.words()

@@ -21,7 +21,6 @@ public final class Elevation {
     static final double A4_TEXT_WIDTH = 165;
 
     static final double A4_MOST_HEIGHT = 200;
-    private static final int HALVINGS = 16;
     static final int AREAS = 0;
     static final int LINES = 1;
     static final int LOADS = 2;
