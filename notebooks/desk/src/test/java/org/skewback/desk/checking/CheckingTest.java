@@ -133,9 +133,14 @@ class CheckingTest {
     void aConcessionThatIsOverAloneStandsAgainstConstruction() throws Exception {
         write(
                 Checking.CONCESSIONS,
-                "[[concession]]\nsheet = \"08\"\ncheck = \"moment in the rib\"\n"
-                        + "reason = \"first stage only\"\nby = \"B. Checker\"\n"
-                        + "until = 2026-11-24\n");
+                """
+                [[concession]]
+                sheet = "08"
+                check = "moment in the rib"
+                reason = "first stage only"
+                by = "B. Checker"
+                until = 2026-11-24
+                """);
         assertEquals(
                 "check 08.1, moment in the rib, is failed and its concession ended on 2026-11-24",
                 onlyReason(FAILING));
@@ -152,8 +157,14 @@ class CheckingTest {
     void anOpenCommentAloneStandsAgainstConstruction() throws Exception {
         write(
                 Checking.REMARKS,
-                "[[comment]]\nid = \"C1\"\nsheet = \"06\"\nby = \"B. Checker\"\n"
-                        + "date = 2026-11-20\ntext = \"Where does g come from?\"\n");
+                """
+                [[comment]]
+                id = "C1"
+                sheet = "06"
+                by = "B. Checker"
+                date = 2026-11-20
+                text = "Where does g come from?"
+                """);
         assertEquals("comment C1 on sheet 06 is open and not closed", onlyReason(TestIssue.FIRST));
     }
 
