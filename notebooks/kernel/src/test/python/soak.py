@@ -3,7 +3,7 @@
 Usage: soak.py [cells]
 
 Cells define, define anew (the same, with another type, with another shape), print, show, fail to compile and fail as
-they run; about 200 names stay declared. Memory is the proportional set size of all processes of the kernel. Time is
+they run; 160 names stay declared. Memory is the proportional set size of all processes of the kernel. Time is
 told as it was and as processor time, which hangs less on what else the machine does; only the latter is held to a bound.
 """
 import statistics
@@ -38,7 +38,7 @@ def main():
         levels, work, times = [], [], []
         before = kernel.cpu()
         for i in range(cells):
-            code = KINDS[i % len(KINDS)].format(i=i, m=i % 40, other="long" if i // 40 % 2 else "double")
+            code = KINDS[i % len(KINDS)].format(i=i, m=i % 20, other="long" if i // 20 % 2 else "double")
             run = kernel.run(code)
             fails = i % len(KINDS) in (6, 7, 12)
             assert run.status == ("error" if fails else "ok"), (code, run.reply)

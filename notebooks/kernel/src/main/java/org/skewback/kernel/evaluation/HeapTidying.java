@@ -10,11 +10,11 @@ import java.util.concurrent.TimeUnit;
  */
 final class HeapTidying {
 
-    /** Below so much in use nothing is done. */
-    private static final long LEAST_BYTES = 56L << 20;
+    /** How much more than after the last collection may be in use; the young generation has 16 MB. */
+    private static final long MOST_GARBAGE_BYTES = 32L << 20;
 
-    /** How much more than after the last collection may be in use. */
-    private static final double MOST_GROWTH = 1.4;
+    /** What is in use before any cell has run, above all the index for completion. */
+    private static final long BASE_BYTES = 40L << 20;
 
     /** The reply to a cell goes out first. */
     private static final long PAUSE_MILLIS = 100;
@@ -34,7 +34,7 @@ final class HeapTidying {
     }
 
     private void tidy() {
-        long most = LEAST_BYTES;
+        long most = BASE_BYTES + MOST_GARBAGE_BYTES;
         try {
             while (true) {
                 cells.acquire();
@@ -42,7 +42,7 @@ final class HeapTidying {
                 cells.drainPermits();
                 if (used() > most) {
                     System.gc();
-                    most = Math.max(LEAST_BYTES, (long) (MOST_GROWTH * used()));
+                    most = used() + MOST_GARBAGE_BYTES;
                 }
             }
         } catch (InterruptedException e) {

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class JavaSession implements Closeable {
 
     /** After how many pieces of code JShell is replaced. */
-    static final int RENEW_AFTER = 500;
+    static final int RENEW_AFTER = 400;
 
     private static final int RENEW_TIMES_DECLARED = 3;
 
