@@ -25,6 +25,7 @@ import org.skewback.desk.issue.Manifest;
 import org.skewback.desk.issue.RunDocument;
 import org.skewback.desk.issue.RunPackage;
 import org.skewback.desk.render.PdfPackage;
+import org.w3c.dom.Document;
 
 /** Holds the text of the PDF against what is recorded. */
 final class PrintAudit {
@@ -48,8 +49,9 @@ final class PrintAudit {
      *
      * @param files what is embedded in it, by path; none where the PDF itself is audited
      * @param text its text in logical order, in pieces
+     * @param bookmarks its bookmarks, in order
      */
-    private record Read(Map<String, byte[]> files, List<String> text) {}
+    private record Read(Map<String, byte[]> files, List<String> text, List<Bookmark> bookmarks) {}
 
     /** Begins to read the PDF beside whatever else is done: that takes as long as all the rest. */
     void begin() {
@@ -60,7 +62,7 @@ final class PrintAudit {
         @Nullable Path file = holding.pdf();
         Map<String, byte[]> files = new TreeMap<>();
         if (file == null) {
-            return new Read(files, List.of());
+            return new Read(files, List.of(), List.of());
         }
         if (!holding.isPrinted()) {
             try (PdfHolding embedded = new PdfHolding(file)) {
@@ -70,7 +72,8 @@ final class PrintAudit {
             }
         }
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
-            return new Read(files, PrintedText.of(pdf));
+            PrintedText text = PrintedText.of(pdf);
+            return new Read(files, text.pieces(), Bookmark.of(pdf, text));
         }
     }
 
@@ -101,7 +104,8 @@ final class PrintAudit {
                                             PdfPackage.identifier(document.slug(), id),
                                             document.title() + ", " + name));
         }
-        List<ExpectedText.Piece> expected = ExpectedText.of(PdfPackage.page(run), titles.keySet());
+        Document page = PdfPackage.page(run);
+        List<ExpectedText.Piece> expected = ExpectedText.of(page, titles.keySet());
         Read read = whatWasRead();
         if (!holding.isPrinted()) {
             auditEmbedded(run, read.files());
@@ -111,6 +115,7 @@ final class PrintAudit {
             findings.differs(Subject.PAGES, PLACE, "is not tagged, as every issue is");
             return;
         }
+        boolean marked = auditBookmarks(Bookmark.wanted(page), read.bookmarks());
         List<TextMatch.Mismatch> mismatches = TextMatch.of(expected, String.join("", shown));
         for (TextMatch.Mismatch mismatch :
                 mismatches.subList(0, Math.min(MOST_TOLD, mismatches.size()))) {
@@ -127,9 +132,39 @@ final class PrintAudit {
                 findings.differs(Subject.PAGES, PLACE, words);
             }
         }
-        if (mismatches.isEmpty()) {
+        if (mismatches.isEmpty() && marked) {
             findings.count(Tally.SHOWN, 1);
         }
+    }
+
+    /** Tells whether the bookmarks name the parts, in order, and lead to them. */
+    private boolean auditBookmarks(List<String> wanted, List<Bookmark> bookmarks) {
+        List<String> names = bookmarks.stream().map(Bookmark::name).toList();
+        if (!names.equals(wanted)) {
+            String words = "has the bookmarks " + names + ", the records give " + wanted;
+            if (sameProgram) {
+                findings.differs(Subject.PAGES, PLACE, words);
+            } else {
+                findings.cannotTell(
+                        Subject.PAGES,
+                        PLACE,
+                        words + "; it was made by another version of the program");
+            }
+            return false;
+        }
+        boolean lead = true;
+        for (Bookmark bookmark : bookmarks) {
+            if (!bookmark.leadsToItsName()) {
+                lead = false;
+                findings.differs(
+                        Subject.PAGES,
+                        PLACE,
+                        "has a bookmark \""
+                                + bookmark.name()
+                                + "\" that leads to a page on which this does not stand");
+            }
+        }
+        return lead;
     }
 
     /** The PDF holds the same records and notebooks as the folder, and no others. */

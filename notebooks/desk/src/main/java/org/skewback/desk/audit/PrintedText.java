@@ -2,10 +2,10 @@ package org.skewback.desk.audit;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -37,10 +37,10 @@ final class PrintedText {
     /**
      * Reads the text of a document.
      *
-     * @return its pieces in order; empty where it is not tagged
+     * @return its text
      * @throws IOException when it cannot be read, or its structure is deeper than a document's
      */
-    static List<String> of(PDDocument document) throws IOException {
+    static PrintedText of(PDDocument document) throws IOException {
         PrintedText text = new PrintedText();
         for (PDPage page : document.getPages()) {
             text.pages.put(page.getCOSObject(), marked(page));
@@ -49,14 +49,24 @@ final class PrintedText {
         if (root != null) {
             text.take(root, null, 0);
         }
-        return text.runs;
+        return text;
+    }
+
+    /** The pieces in order; empty where the document is not tagged. */
+    List<String> pieces() {
+        return runs;
+    }
+
+    /** The text of a page as it is drawn; empty where the document has no such page. */
+    String page(COSDictionary page) {
+        return String.join("", pages.getOrDefault(page, Map.of()).values());
     }
 
     private static Map<Integer, String> marked(PDPage page) throws IOException {
         PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
         extractor.setSuppressDuplicateOverlappingText(false);
         extractor.processPage(page);
-        Map<Integer, String> texts = new HashMap<>();
+        Map<Integer, String> texts = new TreeMap<>();
         for (PDMarkedContent content : extractor.getMarkedContents()) {
             if (content.getMCID() >= 0) {
                 StringBuilder text = new StringBuilder();

@@ -87,7 +87,7 @@ class AuditTest {
     @Test
     void theWorkIsDoneInProcessesOfTheirOwn() throws Exception {
         AuditReport report =
-                new Audit(TestIssue.PROGRAM, Duration.ofMinutes(2), false, Map.of()).audit(issue);
+                new Audit(TestIssue.PROGRAM, Duration.ofMinutes(30), false, Map.of()).audit(issue);
         assertEquals(Verdict.REPRODUCED, report.verdict(), said(report));
         assertEquals(10, report.count(Tally.INTACT));
         assertEquals("T-1", Objects.requireNonNull(report.identity()).number());
@@ -369,6 +369,28 @@ class AuditTest {
         Tampering.redoHashes(copy);
         AuditReport report = audit(copy, AuditTask.Kind.REDRAW, TestIssue.PROGRAM);
         assertTrue(said(report).contains("is not what this program makes of the records"));
+    }
+
+    @Test
+    void aBookmarkThatSaysOrShowsSomethingElseIsCaught() throws Exception {
+        Path copy = copy();
+        Path pdf = copy.resolve("package.pdf");
+        byte[] bytes = Files.readAllBytes(pdf);
+        Files.write(pdf, PdfEdits.withABookmarkCalled(bytes, "All is well"));
+        Tampering.redoHashes(copy);
+        AuditReport report = audit(copy);
+        assertEquals(Verdict.DIFFERS, report.verdict());
+        assertTrue(said(report).contains("All is well"), said(report));
+        Files.write(pdf, PdfEdits.withABookmarkToTheBasis(bytes));
+        Tampering.redoHashes(copy);
+        report = audit(copy);
+        assertEquals(Verdict.DIFFERS, report.verdict());
+        assertTrue(
+                said(report)
+                        .contains(
+                                "has a bookmark \"Cautions\" that leads to a page on which this"
+                                        + " does not stand"),
+                said(report));
     }
 
     @Test
