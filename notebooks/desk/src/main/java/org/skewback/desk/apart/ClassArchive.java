@@ -1,4 +1,4 @@
-package org.skewback.desk.audit;
+package org.skewback.desk.apart;
 
 import java.io.File;
 import java.nio.file.Files;
@@ -13,7 +13,7 @@ import java.util.List;
  *
  * @see <a href="https://openjdk.org/jeps/350">JEP 350, Dynamic CDS Archives</a>
  */
-final class ClassArchive {
+public final class ClassArchive {
 
     private static final String PROGRAM = ".jar";
     private static final String ARCHIVE = ".jsa";
@@ -26,7 +26,7 @@ final class ClassArchive {
      * @param classPath class path of the process
      * @return none where no archive lies beside its only entry
      */
-    static List<String> options(String classPath) {
+    public static List<String> options(String classPath) {
         if (classPath.contains(File.pathSeparator) || !classPath.endsWith(PROGRAM)) {
             return List.of();
         }

@@ -22,6 +22,9 @@ public record AuditReport(
         Map<Tally, Long> counts,
         List<Finding> findings) {
 
+    /** How a finding ends that says that a part did not come to its end. */
+    static final String UNFINISHED = "so the rest was not looked at";
+
     /** Keeps copies. */
     public AuditReport {
         counts = counts.isEmpty() ? Map.of() : new EnumMap<>(counts);
@@ -35,6 +38,16 @@ public record AuditReport(
      */
     public Verdict verdict() {
         return findings.stream().map(Finding::verdict).reduce(Verdict.REPRODUCED, Verdict::and);
+    }
+
+    /**
+     * Tells whether each part of the audit came to its end, so that the issue can be read within the
+     * bounds of an audit.
+     *
+     * @return false where a part was ended for its memory or time, or the issue could not be read
+     */
+    public boolean isWhole() {
+        return identity != null && findings.stream().noneMatch(f -> f.words().endsWith(UNFINISHED));
     }
 
     /**

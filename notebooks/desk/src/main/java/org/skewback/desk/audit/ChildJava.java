@@ -1,33 +1,22 @@
 package org.skewback.desk.audit;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
+import org.skewback.desk.apart.BoundedJava;
 import org.skewback.desk.jupyter.Durations;
-import org.skewback.desk.jupyter.KernelCommand;
 
 /** A Java process that does a part of an audit within bounds of memory and time. */
 final class ChildJava {
 
-    private static final String MEMORY = "1g";
-    private static final List<String> OPTIONS =
-            List.of(
-                    "-Xmx" + MEMORY,
-                    "-XX:+UseSerialGC",
-                    "-XX:+ExitOnOutOfMemoryError",
-                    "-Djava.awt.headless=true");
     private static final List<String> SHORT = List.of("-XX:TieredStopAtLevel=1");
 
     /**
@@ -45,71 +34,40 @@ final class ChildJava {
     private static final int LONGEST_LINE = 1 << 20;
 
     private final AuditTask.Kind kind;
-    private final Process process;
+    private final BoundedJava process;
 
-    private ChildJava(AuditTask.Kind kind, Process process) {
+    private ChildJava(AuditTask.Kind kind, BoundedJava process) {
         this.kind = kind;
         this.process = process;
-        // A program that is told to end takes its child along.
-        Runtime.getRuntime().addShutdownHook(new Thread(process::destroyForcibly));
     }
 
     static ChildJava start(
             AuditTask.Kind kind, Path issue, String program, Map<String, String> keys)
             throws Problem {
-        KernelCommand self = KernelCommand.ofThisProgram();
         List<String> words = new ArrayList<>();
-        words.add(self.java().toString());
-        words.addAll(OPTIONS);
-        words.addAll(ClassArchive.options(self.classPath()));
-        // Text is soon read; routines may run for long and then want the better code.
-        words.addAll(kind == AuditTask.Kind.PAGES ? SHORT : LONG);
-        words.addAll(List.of("-cp", self.classPath(), AuditTask.class.getName()));
         words.add(kind.name().toLowerCase(Locale.ROOT));
         words.addAll(List.of(issue.toAbsolutePath().toString(), program));
         keys.forEach((role, key) -> words.add(role + "=" + key));
-        ProcessBuilder builder = new ProcessBuilder(words);
-        builder.redirectError(ProcessBuilder.Redirect.DISCARD);
-        try {
-            Process process = builder.start();
-            process.getOutputStream().close();
-            return new ChildJava(kind, process);
-        } catch (IOException e) {
-            throw Problem.of("cannot start a Java process for the audit", e);
-        }
+        // Text is soon read; routines may run for long and then want the better code.
+        List<String> options = kind == AuditTask.Kind.PAGES ? SHORT : LONG;
+        return new ChildJava(
+                kind, BoundedJava.start(options, AuditTask.class.getName(), words, LONGEST_LINE));
     }
 
     /** Takes what the process finds until it ends or its time is over. */
     void gather(Findings findings, Duration time) {
-        Thread clock =
-                new Thread(
-                        () -> {
-                            try {
-                                if (!process.waitFor(time.toMillis(), TimeUnit.MILLISECONDS)) {
-                                    process.destroyForcibly();
-                                }
-                            } catch (InterruptedException e) {
-                                process.destroyForcibly();
-                            }
-                        },
-                        "audit-clock");
-        clock.setDaemon(true);
-        clock.start();
+        process.endAfter(time);
         long start = System.nanoTime();
         boolean ended = false;
-        try (BufferedReader lines =
-                new BufferedReader(
-                        new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+        try (process) {
             int count = 0;
-            @Nullable String line = line(lines);
+            @Nullable String line = process.line();
             while (line != null && count++ < MOST_LINES) {
                 ended = take(Json.read(line), findings);
-                line = line(lines);
+                line = process.line();
             }
         } catch (IOException | IllegalArgumentException e) {
             ended = false;
-        } finally {
-            process.destroyForcibly();
         }
         if (!ended) {
             boolean late = System.nanoTime() - start >= time.toNanos();
@@ -119,29 +77,14 @@ final class ChildJava {
                     late
                             ? "took longer than "
                                     + Durations.words(time)
-                                    + ", so the rest was not looked at"
+                                    + ", "
+                                    + AuditReport.UNFINISHED
                             : "needed more than the "
-                                    + MEMORY
+                                    + BoundedJava.MEMORY
                                     + "iB of memory that an audit may use, or ended for another"
-                                    + " reason, so the rest was not looked at");
+                                    + " reason, "
+                                    + AuditReport.UNFINISHED);
         }
-    }
-
-    /** Reads a line of bounded length, or null at the end. */
-    private static @Nullable String line(BufferedReader in) throws IOException {
-        StringBuilder line = new StringBuilder();
-        int c = in.read();
-        if (c < 0) {
-            return null;
-        }
-        while (c >= 0 && c != '\n') {
-            if (line.length() == LONGEST_LINE) {
-                throw new IOException("a line is too long");
-            }
-            line.append((char) c);
-            c = in.read();
-        }
-        return line.toString();
     }
 
     private static boolean take(JsonNode node, Findings findings) {

@@ -61,12 +61,20 @@ public final class RerunAudit {
      * @param issue an issued folder, or the PDF of one
      * @param source the package folder, where the notebooks find their data; null where they need
      *     none
-     * @param report what the audit has found so far
+     * @param report what the audit has found so far; where it did not come to its end, nothing runs
      * @return the report with what the rerun found
      * @throws Problem when the issue cannot be read
      */
     public AuditReport audit(Path issue, @Nullable Path source, AuditReport report) throws Problem {
         AuditReport.Gathering gathering = new AuditReport.Gathering(report);
+        if (!report.isWhole()) {
+            // What did not fit into the bounds of the audit would be read without any here.
+            gathering.cannotTell(
+                    Subject.RERUN,
+                    "notebooks",
+                    "were not run again, since the audit did not come to its end");
+            return gathering.report(report.what(), report.program());
+        }
         try (Holding holding = Holding.of(issue)) {
             @Nullable IssuedManifest manifest =
                     FileAudit.manifest(holding, new AuditReport.Gathering());

@@ -2,12 +2,11 @@ package org.skewback.desk.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
-import org.skewback.desk.compare.Comparison;
-import org.skewback.desk.compare.ComparisonReport;
-import org.skewback.desk.compare.IssueComparison;
+import org.skewback.desk.compare.ComparisonReports;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -21,7 +20,7 @@ import picocli.CommandLine.Spec;
             "Says what changed from one issue to another: givens, results, checks, sources and"
                     + " software, and which given moved which check.",
             "",
-            "Both are compared by their records; nothing runs.",
+            "Both are compared by their records; nothing of a notebook runs.",
             ""
         },
         exitCodeListHeading = "%nExit codes:%n",
@@ -55,6 +54,14 @@ final class CompareCommand implements Callable<Integer> {
     private double past;
 
     @Option(
+            names = "--time",
+            paramLabel = "<time>",
+            defaultValue = "10min",
+            converter = IssueCommand.TimeConverter.class,
+            description = "longest time the comparison may take (default: ${DEFAULT-VALUE})")
+    private Duration time = Duration.ZERO;
+
+    @Option(
             names = "--html",
             paramLabel = "<file>",
             description = "also write the report as a page")
@@ -77,13 +84,12 @@ final class CompareCommand implements Callable<Integer> {
         if (spec == null) {
             throw new IllegalStateException("called without a command line");
         }
-        Comparison comparison = IssueComparison.of(before, now, past);
-        ReportFile.write(html, ComparisonReport.page(comparison));
-        ReportFile.write(json, ComparisonReport.json(comparison));
+        ComparisonReports reports = ComparisonReports.of(before, now, past, time);
+        ReportFile.write(html, reports.page());
+        ReportFile.write(json, reports.json());
         PrintWriter out = spec.commandLine().getOut();
-        out.print(
-                quiet ? comparison.sentence() + "\n" : ComparisonReport.text(comparison, verbose));
+        out.print(quiet ? reports.sentence() + "\n" : verbose ? reports.whole() : reports.text());
         out.flush();
-        return comparison.isSame() ? ExitCode.DONE : ExitCode.DIFFERS;
+        return reports.same() ? ExitCode.DONE : ExitCode.DIFFERS;
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.skewback.desk.TestIssue;
+import org.skewback.desk.apart.ClassArchive;
 import org.skewback.desk.jupyter.KernelCommand;
 
 /** An audit uses the class-data archive beside the program, and does without where none fits. */

@@ -5,16 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.skewback.desk.TestIssue;
+import org.skewback.desk.issue.PackageIssue;
+import org.skewback.desk.issue.Progress;
+import org.skewback.desk.jupyter.KernelLauncher;
 
 /** What is said when the notebooks of an issue run again. */
 class RerunAuditTest {
 
-    private static final AuditReport NOTHING = new AuditReport("", "", null, Map.of(), List.of());
+    private static final AuditReport NOTHING =
+            new AuditReport("", "", new Identity("", "", "", "", "", ""), Map.of(), List.of());
 
     @TempDir private Path home;
 
@@ -50,6 +55,21 @@ class RerunAuditTest {
         assertEquals(
                 Verdict.REPRODUCED,
                 rerun(new TestIssue(336, 148 * (1 + 1e-6), "B", 0.2), 1e-5, true).verdict());
+    }
+
+    @Test
+    void nothingRunsWhereTheAuditBeforeItDidNotComeToItsEnd() throws Exception {
+        Path issue = TestIssue.FIRST.issue(home, List.of()).folder();
+        AuditReport before =
+                new Audit(TestIssue.PROGRAM, Duration.ofMillis(1), false, Map.of()).audit(issue);
+        KernelLauncher none =
+                (folder, environment) -> {
+                    throw new AssertionError("a kernel was started");
+                };
+        PackageIssue issuer = new PackageIssue(none, List.of(), Map.of(), null, Progress.SILENT);
+        AuditReport report = new RerunAudit(issuer, 0).audit(issue, null, before);
+        assertEquals(Verdict.CANNOT_TELL, report.verdict());
+        assertTrue(AuditText.of(report, true).contains("were not run again"));
     }
 
     @Test

@@ -364,6 +364,6 @@ class CheckingTest {
     }
 
     private static AuditReport audit(Path issue, Map<String, String> known) throws Exception {
-        return new Audit(TestIssue.PROGRAM, Duration.ofMinutes(3), false, known).audit(issue);
+        return new Audit(TestIssue.PROGRAM, Duration.ofMinutes(30), false, known).audit(issue);
     }
 }
