@@ -188,6 +188,21 @@ final class AppliedLoads {
                                             tendon.middleZ(),
                                             tendon.endZ(),
                                             length)));
+        } else if (load instanceof CablePull pull) {
+            List<String> names = pull.members();
+            for (int m = 0; m < elements.size(); m++) {
+                if (elements.get(m) instanceof CableElement && names.isEmpty()) {
+                    loadOf(m).addStanding(1);
+                }
+            }
+            for (String name : names) {
+                int m = model.indexOfMember(name);
+                if (!(elements.get(m) instanceof CableElement)) {
+                    throw new IllegalArgumentException(
+                            "member " + name + " pulls as a cable; allowed are cables.");
+                }
+                loadOf(m).addStanding(1);
+            }
         } else if (load instanceof Dislocation gap) {
             int m = model.indexOfMember(gap.member());
             loadOf(m)
@@ -210,7 +225,7 @@ final class AppliedLoads {
 
     private void addWeight(int m, Element element, Vector acceleration) {
         double length = element.length();
-        if (length == 0 || element.massPerLength(0) == 0) {
+        if (length == 0 || element.massPerLength(0) == 0 || element.hasOwnWeight()) {
             return;
         }
         double[] mass = {

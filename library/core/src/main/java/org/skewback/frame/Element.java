@@ -103,6 +103,8 @@ abstract class Element {
                             Orientation.USUAL.axes(member.name(), along),
                             Vector.ZERO,
                             Vector.ZERO));
+        } else if (member instanceof CableMember cable) {
+            return CableElement.of(cable, start, end, from, to, new double[12]);
         } else if (member instanceof SpringLink link) {
             return new LinkElement(
                     link,
@@ -190,6 +192,11 @@ abstract class Element {
 
     /** Weight per length at a place divided by the acceleration, kg/m; negative where it has none. */
     abstract double massPerLength(double x);
+
+    /** Whether its weight is in its own forces already. */
+    boolean hasOwnWeight() {
+        return false;
+    }
 
     /** Coefficient of thermal expansion, 1/K. */
     abstract double expansion();

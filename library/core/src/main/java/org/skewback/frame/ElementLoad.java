@@ -83,6 +83,7 @@ final class ElementLoad {
     private final List<Gap> gaps = new ArrayList<>();
     private final double[] strain = new double[6];
     private double heldTension;
+    private double standing;
 
     void add(Piece piece) {
         pieces.add(piece);
@@ -102,6 +103,19 @@ final class ElementLoad {
 
     void addStrain(int component, double amount) {
         strain[component] += amount;
+    }
+
+    /** Lets a cable pull as it hangs, times a factor. */
+    void addStanding(double factor) {
+        standing += factor;
+    }
+
+    double standing() {
+        return standing;
+    }
+
+    double heldTension() {
+        return heldTension;
     }
 
     void addHeldTension(double amount) {
@@ -148,6 +162,7 @@ final class ElementLoad {
             strain[i] += factor * other.strain[i];
         }
         heldTension += factor * other.heldTension;
+        standing += factor * other.standing;
     }
 
     private static double[] scaled(double factor, double[] values) {
@@ -293,7 +308,7 @@ final class ElementLoad {
     }
 
     boolean isNothing() {
-        boolean any = heldTension != 0;
+        boolean any = heldTension != 0 || standing != 0;
         for (double e : strain) {
             any |= e != 0;
         }

@@ -576,6 +576,11 @@ public final class FrameTables {
                     bar.end(),
                     bar.material().name(),
                     bar.section().name());
+        } else if (member instanceof CableMember cable) {
+            throw new IllegalArgumentException(
+                    "member "
+                            + cable.name()
+                            + " is a cable; allowed in tables are beam-columns, bars and links.");
         } else if (member instanceof SpringLink link) {
             if (!link.axis().equals(Vector.X)) {
                 throw new IllegalArgumentException(

@@ -21,6 +21,9 @@ import org.skewback.numeric.SymmetricAssembler;
  * about one axis only, or they are not conservative. Lines of load, temperature and prestress are not
  * taken: divide members and load their nodes.
  *
+ * <p><b>Cables</b> are exact catenaries; their weight and pull act in full from the start, whatever the
+ * factor of the load.
+ *
  * <p><b>What is left out.</b> Yield, warping, shortening by bow between the ends of a piece (divide to
  * make it small: the error falls with the square of the pieces' length), finite turns of spring links and
  * spring supports, bars going slack.
@@ -72,7 +75,7 @@ public final class LargeDisplacementAnalysis {
     /**
      * Makes a model ready.
      *
-     * @param model the structure, free of force where it is drawn
+     * @param model the structure, free of force where it is drawn but for what cables do
      * @return the analysis, with eight pieces a member
      * @throws IllegalArgumentException if a member or support cannot be used
      */
@@ -201,7 +204,8 @@ public final class LargeDisplacementAnalysis {
         Require.within("number of steps", steps, 1, 1_000_000, "");
         double[] full = forces(load);
         List<LargeState> states = new ArrayList<>();
-        LargeState state = LargeState.start(divided, load.name());
+        // Cables pull before any load is on.
+        LargeState state = newton(LargeState.start(divided, load.name()), full, 0);
         double[] before = new double[full.length];
         double length = arc;
         while (states.size() < steps) {

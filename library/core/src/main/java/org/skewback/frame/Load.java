@@ -12,4 +12,5 @@ public sealed interface Load
                 InitialForce,
                 Tendon,
                 GroundMovement,
-                Dislocation {}
+                Dislocation,
+                CablePull {}

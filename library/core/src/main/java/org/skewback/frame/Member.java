@@ -1,7 +1,7 @@
 package org.skewback.frame;
 
 /** What joins two nodes. */
-public sealed interface Member permits BeamColumn, Bar, SpringLink {
+public sealed interface Member permits BeamColumn, Bar, CableMember, SpringLink {
 
     /**
      * Gives the name.

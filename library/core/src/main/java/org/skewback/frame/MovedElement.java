@@ -18,7 +18,19 @@ final class MovedElement {
         this.forces = forces;
     }
 
+    private static MovedElement of(CableElement first, FrameModel model, double[] u) {
+        double[] twelve = new double[12];
+        FrameSystem.gather(first, u, twelve);
+        CableElement now = first.at(model, first.unstressedLength(), twelve);
+        ElementLoad hangs = new ElementLoad();
+        hangs.addStanding(1);
+        return new MovedElement(now, now.state(now.toLocal(twelve), hangs), now.pull());
+    }
+
     static MovedElement of(Element first, FrameModel model, double[] u, Turn[] turns) {
+        if (first instanceof CableElement cable) {
+            return of(cable, model, u);
+        }
         if (first.length() == 0) {
             double[] twelve = new double[12];
             FrameSystem.gather(first, u, twelve);
@@ -108,7 +120,7 @@ final class MovedElement {
     /** Stiffness against further movement, global axes, symmetric. */
     double[][] tangent() {
         double[][] k = moved.stiffness();
-        if (moved.length() == 0) {
+        if (moved.length() == 0 || moved instanceof CableElement) {
             return k;
         }
         double[][] geometric =

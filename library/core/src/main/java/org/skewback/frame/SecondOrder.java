@@ -61,7 +61,8 @@ final class SecondOrder {
      * @param from where in the member the piece starts
      */
     static double[][] geometric(Element piece, ElementState whole, double from) {
-        if (piece.length() == 0) {
+        // The tangent of a cable holds its geometric part.
+        if (piece.length() == 0 || piece instanceof CableElement) {
             return new double[12][12];
         }
         Shapes shapes = new Shapes(piece);

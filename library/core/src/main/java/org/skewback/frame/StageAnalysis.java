@@ -10,6 +10,7 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.SingularMatrixException;
 import org.skewback.numeric.Monitor;
+import org.skewback.numeric.NotConvergedException;
 import org.skewback.numeric.SymbolicFactorization;
 
 /**
@@ -20,8 +21,18 @@ import org.skewback.numeric.SymbolicFactorization;
  * free of stress, from its installation on, and a support the place at which it took its node. So
  * what is locked in stays, order counts where it should, and steps undone in reverse leave nothing
  * behind.
+ *
+ * <p>Cables are exact catenaries between their nodes where these have moved to, found by iteration within
+ * each stage; the rest of the structure is linear. Their weight and pull act from their installation on.
+ * {@link StageAction.Tension} and {@link StageAction.Jack} change their unstressed length; one that is
+ * fitted is as much longer as its ends have moved apart along its chord.
  */
 public final class StageAnalysis {
+
+    private static final int MOST_HANGINGS = 60;
+
+    /** Change of the forces of cables, over the largest, at which they hang still. */
+    private static final double HANGS_STILL = 1e-10;
 
     private final FrameModel model;
     private final FrameSystem whole;
@@ -109,6 +120,75 @@ public final class StageAnalysis {
             for (StageAction action : stage.actions()) {
                 act(action, targets);
             }
+            LinearAnalysis analysis = solve(targets);
+            double off = hang();
+            for (int k = 0; k < MOST_HANGINGS && off > HANGS_STILL; k++) {
+                analysis = solve(targets);
+                off = hang();
+            }
+            if (off > HANGS_STILL) {
+                throw new NotConvergedException(
+                        "cables in stage "
+                                + stage.name()
+                                + ": after "
+                                + MOST_HANGINGS
+                                + " solutions their forces still change by "
+                                + off
+                                + " of the largest.");
+            }
+            FrameSolution solution = analysis.solution(stage.name(), last, movements);
+            Map<String, Double> lengths = new HashMap<>();
+            standing = new boolean[standing.length];
+            for (int m = 0; m < present.length; m++) {
+                if (present[m]) {
+                    Element element = elements.get(m);
+                    lengths.put(
+                            element.name(),
+                            element instanceof CableElement cable
+                                    ? unstressed(m, cable)
+                                    : element.length() + lengthening[m]);
+                    standing[element.start()] = true;
+                    standing[element.end()] = true;
+                }
+            }
+            return new StageResult(stage.name(), solution, lengths);
+        }
+
+        private double unstressed(int m, CableElement cable) {
+            return cable.unstressedLength() + misfit[m].strain(0) * cable.length();
+        }
+
+        /**
+         * Hangs cables between their nodes as these are now, of the length they have now.
+         *
+         * @return how much their forces differ from those solved with, over the largest
+         */
+        private double hang() {
+            double largest = 0;
+            double off = 0;
+            for (int m = 0; m < present.length; m++) {
+                if (present[m] && elements.get(m) instanceof CableElement cable) {
+                    double[] twelve = new double[12];
+                    FrameSystem.gather(cable, movements, twelve);
+                    double[] solved =
+                            cable.toGlobal(
+                                    cable.state(cable.toLocal(twelve), misfit[m]).endForces());
+                    CableElement now = cable.at(model, unstressed(m, cable), twelve);
+                    double[] pull = now.pull();
+                    for (int i = 0; i < 12; i++) {
+                        largest = Math.max(largest, Math.abs(pull[i]));
+                        off = Math.max(off, Math.abs(pull[i] - solved[i]));
+                    }
+                    if (off > HANGS_STILL * largest) {
+                        elements.set(m, now);
+                        misfit[m] = hanging();
+                    }
+                }
+            }
+            return largest == 0 ? 0 : off / largest;
+        }
+
+        private LinearAnalysis solve(Map<Integer, Double> targets) {
             FrameSystem system = whole.stage(elements, present, supports);
             LinearAnalysis analysis = LinearAnalysis.of(system, symbolic, present);
             AppliedLoads applied = applied(system);
@@ -131,18 +211,7 @@ public final class StageAnalysis {
             }
             movements = found;
             last = applied;
-            FrameSolution solution = analysis.solution(stage.name(), applied, movements);
-            Map<String, Double> lengths = new HashMap<>();
-            standing = new boolean[standing.length];
-            for (int m = 0; m < present.length; m++) {
-                if (present[m]) {
-                    Element element = elements.get(m);
-                    lengths.put(element.name(), element.length() + lengthening[m]);
-                    standing[element.start()] = true;
-                    standing[element.end()] = true;
-                }
-            }
-            return new StageResult(stage.name(), solution, lengths);
+            return analysis;
         }
 
         /** Changes unstressed lengths so that forces are met, and gives the movements then. */
@@ -316,7 +385,7 @@ public final class StageAnalysis {
                         "member " + name + " is there already; allowed is to install it once.");
             }
             present[m] = true;
-            misfit[m] = new ElementLoad();
+            misfit[m] = elements.get(m) instanceof CableElement ? hanging() : new ElementLoad();
             lengthening[m] = 0;
             if (fit == StageAction.Fit.FITTED) {
                 Element element = elements.get(m);
@@ -329,6 +398,12 @@ public final class StageAnalysis {
                 }
                 fit(m, element.toLocal(twelve));
             }
+        }
+
+        private ElementLoad hanging() {
+            ElementLoad hangs = new ElementLoad();
+            hangs.addStanding(1);
+            return hangs;
         }
 
         /** Makes a member free of stress when its ends have moved like this. */
