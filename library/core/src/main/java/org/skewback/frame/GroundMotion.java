@@ -50,6 +50,11 @@ public record GroundMotion(double step, Map<Motion, double[]> accelerations) {
         return new GroundMotion(step, Map.of(axis, accelerations));
     }
 
+    /**
+     * Gives the records.
+     *
+     * @return accelerations at 0, Δt, 2Δt …, m/s², by axis
+     */
     @Override
     public Map<Motion, double[]> accelerations() {
         Map<Motion, double[]> copy = new EnumMap<>(Motion.class);

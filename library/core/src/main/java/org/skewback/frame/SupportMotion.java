@@ -28,6 +28,11 @@ public record SupportMotion(List<String> nodes, Motion axis, double[] accelerati
         accelerations = accelerations.clone();
     }
 
+    /**
+     * Gives the record.
+     *
+     * @return accelerations at 0, Δt, 2Δt …, m/s²
+     */
     @Override
     public double[] accelerations() {
         return accelerations.clone();
