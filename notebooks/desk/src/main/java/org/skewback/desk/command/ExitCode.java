@@ -6,7 +6,7 @@ final class ExitCode {
     /** Done; when issuing, every check passed. */
     static final int DONE = 0;
 
-    /** Issued, but a check failed or is stale. */
+    /** Issued, but a check failed, or something is stale. */
     static final int CHECKS_OPEN = 1;
 
     /** Audited or compared, and something differs. */

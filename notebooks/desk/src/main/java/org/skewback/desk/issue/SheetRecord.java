@@ -205,6 +205,20 @@ public record SheetRecord(String number, String text, CheckCount checks, List<St
                 unpassed.add(verdict + ": " + title);
             }
         }
+        int stale = 0;
+        for (JsonNode entry : record.path("entries")) {
+            boolean check = entry.path("kind").asText("").equals("check");
+            stale += entry.path("stale").asBoolean(false) && !check ? 1 : 0;
+        }
+        if (stale > 0) {
+            unpassed.add(
+                    "stale: "
+                            + stale
+                            + (stale == 1
+                                    ? " number, table or figure"
+                                    : " numbers, tables or figures")
+                            + " besides the checks");
+        }
         return new SheetRecord(
                 record.path("number").asText(""), Json.page(record), count, unpassed);
     }

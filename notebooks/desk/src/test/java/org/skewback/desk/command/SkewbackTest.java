@@ -171,6 +171,19 @@ class SkewbackTest {
     }
 
     @Test
+    void anIssueWithAStaleNumberAndNoStaleCheckEndsWith1AndSaysSo() throws Exception {
+        String record = record("passed");
+        aPackage(
+                record.substring(0, record.lastIndexOf('}'))
+                        + ",\"entries\":[{\"kind\":\"step\",\"stale\":true}]}");
+        assertEquals(1, run(issue()), err.toString());
+        assertTrue(
+                out.toString()
+                        .contains("01 A  stale: 1 number, table or figure besides the checks"),
+                out.toString());
+    }
+
+    @Test
     void whatCannotBeIssuedEndsWith2AndNoStackTrace() throws Exception {
         assertEquals(2, run(issue()));
         assertEquals(
