@@ -7,8 +7,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.skewback.quantity.Graph;
 import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Source;
@@ -26,12 +29,18 @@ import org.skewback.sheet.Verdict;
 final class BlockWriter {
 
     private static final int FEW = 6;
+
+    /** What may be a symbol: letters and digits with subscripts such as N_c,Rd. */
+    private static final Pattern WORD =
+            Pattern.compile("[\\p{L}\\p{N}]+_[\\p{L}\\p{N}]+(?:,[\\p{L}\\p{N}]+)*");
+
     private static final Base64.Encoder BASE64 = Base64.getEncoder();
 
     private final Medium medium;
     private final ReadPackage whole;
     private final ReadDocument document;
     private final Numbering numbering;
+    private final Set<String> symbols;
     private final Set<String> placed = new HashSet<>();
 
     BlockWriter(Medium medium, ReadPackage whole, ReadDocument document) {
@@ -39,6 +48,7 @@ final class BlockWriter {
         this.whole = whole;
         this.document = document;
         this.numbering = document.numbering();
+        this.symbols = symbols(document);
     }
 
     /** The entries that no cell has shown so far, so that nothing is silently absent. */
@@ -278,13 +288,13 @@ final class BlockWriter {
         StringBuilder markup =
                 new StringBuilder("<table class=\"values\"><caption>")
                         .append(name(entry))
-                        .append(Markup.text(table.title()))
+                        .append(withSymbols(table.title()))
                         .append("</caption><thead><tr>");
         for (Column column : table.columns()) {
             markup.append("<th scope=\"col\"")
                     .append(side(column))
                     .append('>')
-                    .append(Markup.text(column.fullHeading()))
+                    .append(withSymbols(column.fullHeading()))
                     .append("</th>");
         }
         markup.append("</tr></thead><tbody>");
@@ -294,7 +304,10 @@ final class BlockWriter {
                 markup.append("<td")
                         .append(side(column))
                         .append('>')
-                        .append(Markup.text(column.texts().get(row)))
+                        .append(
+                                column.isNumeric()
+                                        ? Markup.text(column.texts().get(row))
+                                        : withSymbols(column.texts().get(row)))
                         .append("</td>");
             }
             markup.append("</tr>");
@@ -306,6 +319,38 @@ final class BlockWriter {
                 + medium.wide(markup.toString(), "Table: " + table.title())
                 + staleMark(entry)
                 + "</div>\n";
+    }
+
+    /**
+     * Sets words, and lowers the subscript where one of them is a symbol of this sheet that has one;
+     * a symbol without might as well be a word, and stays as it is.
+     */
+    private String withSymbols(String text) {
+        StringBuilder set = new StringBuilder();
+        Matcher words = WORD.matcher(text);
+        int from = 0;
+        while (words.find()) {
+            if (symbols.contains(words.group())) {
+                set.append(Markup.text(text.substring(from, words.start())))
+                        .append(Markup.symbol(words.group()));
+                from = words.end();
+            }
+        }
+        return set.append(Markup.text(text.substring(from))).toString();
+    }
+
+    private static Set<String> symbols(ReadDocument document) {
+        Set<String> symbols = new HashSet<>();
+        SheetRecord record = document.record();
+        if (record != null) {
+            for (Quantity node : Graph.ordered(record.quantities())) {
+                String symbol = node.symbol();
+                if (symbol != null && symbol.indexOf('_') > 0) {
+                    symbols.add(symbol);
+                }
+            }
+        }
+        return symbols;
     }
 
     private static String side(Column column) {
@@ -332,7 +377,7 @@ final class BlockWriter {
                 + medium.picture("image/svg+xml", base64, drawn.description())
                 + "<p class=\"caption\">"
                 + name(entry)
-                + Markup.text(drawn.title())
+                + withSymbols(drawn.title())
                 + "</p>"
                 + staleMark(entry)
                 + "</div>\n";

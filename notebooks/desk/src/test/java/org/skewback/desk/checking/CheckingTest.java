@@ -172,7 +172,10 @@ class CheckingTest {
     void aCheckersNumberThatDisagreesAloneStandsAgainstConstruction() throws Exception {
         write(
                 Checking.NUMBERS,
-                "sheet,quantity,value,unit,tolerance,method\n06,H,29.095,MN,0.2 %,by hand\n");
+                """
+                sheet,quantity,value,unit,tolerance,method
+                06,H,29.095,MN,0.2 %,by hand
+                """);
         assertEquals(
                 "the checker finds H = 29.095 MN on sheet 06, the author 29 008 kN",
                 onlyReason(TestIssue.FIRST));

@@ -5,19 +5,30 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.skewback.desk.issue.RunDocument;
+import org.skewback.desk.issue.RunPackage;
+import org.skewback.desk.notebook.Notebook;
 import org.skewback.figure.Sweep;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Source;
+import org.skewback.sheet.Column;
+import org.skewback.sheet.Part;
+import org.skewback.sheet.Sheet;
+import org.skewback.sheet.Table;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -187,6 +198,42 @@ final class HtmlPackageTest {
         assertTrue(page.contains("Deference is owed to local codes and licensed practice"), page);
         assertTrue(page.contains("Working at height, rock fall and lifting"), page);
         assertTrue(page.contains("On the sheets"), page);
+    }
+
+    @Test
+    void symbolsInTextsOfATableHaveTheirSubscriptsLowered() {
+        Sheet sheet = Sheet.numbered("01", "Short");
+        Quantity moment = sheet.given("M_Ed", 5, "kN·m", "moment", Source.assumption("a guess"));
+        sheet.table(
+                Table.of(
+                        "What M_Ed does, not x_y",
+                        Column.texts("from M_Ed", List.of("M_Ed (changed)", "a_b <i>")),
+                        Column.of("moment", "kN·m", List.of(moment, moment))));
+        String page = page(sheet);
+        String symbol = "<i>M</i><sub>Ed</sub>";
+        assertTrue(page.contains("What " + symbol + " does, not x_y</caption>"), page);
+        assertTrue(page.contains(">from " + symbol + "</th>"), page);
+        assertTrue(page.contains("<td>" + symbol + " (changed)</td>"), page);
+        assertTrue(page.contains("<td>a_b &lt;i&gt;</td>"), page);
+    }
+
+    private static String page(Sheet sheet) {
+        String record = new Part(sheet.record(), List.of(), true).display().get(Part.RECORD_TYPE);
+        Notebook none = new Notebook(List.of(), JsonNodeFactory.instance.objectNode());
+        RunPackage run =
+                new RunPackage(
+                        SamplePackage.info("Short", "Short"),
+                        List.of(new RunDocument("01-sheet", "Sheet", none, record)),
+                        Map.of());
+        return String.valueOf(new HtmlPackage().pages(run).get("sheets/01-sheet.html"));
+    }
+
+    @Test
+    void aNoteOfTenMillionLettersIsSetWhole() {
+        Sheet sheet = Sheet.numbered("01", "Long");
+        sheet.note("word < ".repeat(1_430_000));
+        String page = page(sheet);
+        assertEquals(1_430_001, page.split("word &lt;", -1).length);
     }
 
     @Test
