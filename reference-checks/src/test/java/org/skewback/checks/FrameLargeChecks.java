@@ -43,6 +43,8 @@ public final class FrameLargeChecks implements Subject {
         routines.put("LargeDisplacementAnalysis: two bars", FrameLargeChecks::twoBars);
         routines.put("LargeDisplacementAnalysis: Lee's frame", FrameLargeChecks::leesFrame);
         routines.put("LargeDisplacementAnalysis: bend", FrameLargeChecks::bend);
+        routines.put("LargeDisplacementAnalysis: toggle", FrameLargeChecks::toggle);
+        routines.put("LargeDisplacementAnalysis: sinusoidal arch", FrameLargeChecks::sinusoidal);
         return routines;
     }
 
@@ -211,5 +213,89 @@ public final class FrameLargeChecks implements Subject {
                 "tip x", of(tip.x() + radius * (1 - Math.sqrt(0.5)), ""),
                 "tip y", of(tip.y() + radius * Math.sqrt(0.5), ""),
                 "tip z", of(tip.z(), ""));
+    }
+
+    /** Two clamped legs that meet in a flat apex; the apex is held against moving and turning aside. */
+    private static Map<String, Quantity> toggle(Inputs in) {
+        double half = in.si("half span");
+        Material material = new Material("m", 1, 1e20, 0, 0);
+        Section section = Section.slender("s", in.si("EA"), 1, in.si("EI"), 1);
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", -half, 0, 0)
+                        .node("C", 0, 0, in.si("rise"))
+                        .add(BeamColumn.of("leg", "A", "C", material, section))
+                        .fix("A")
+                        .hold("C", Motion.ALONG_X, Motion.ABOUT_Y)
+                        .build();
+        List<LargeState> path =
+                LargeDisplacementAnalysis.of(model)
+                        .divided(48)
+                        .follow(LoadCase.of("P", NodalLoad.force("C", 0, 0, -0.5)), 0.04, 110);
+        return Map.of("force at the apex", of(at(path, "C", in.si("deflection")), ""));
+    }
+
+    /** The factor at a deflection, by the parabola through three states about it. */
+    private static double at(List<LargeState> path, String node, double deflection) {
+        int k = 1;
+        while (k + 2 < path.size() && down(path.get(k), node) < deflection) {
+            k++;
+        }
+        double sum = 0;
+        for (int i = k - 1; i <= k + 1; i++) {
+            double share = path.get(i).factor();
+            for (int j = k - 1; j <= k + 1; j++) {
+                if (j != i) {
+                    double x = down(path.get(j), node);
+                    share *= (deflection - x) / (down(path.get(i), node) - x);
+                }
+            }
+            sum += share;
+        }
+        return sum;
+    }
+
+    private static double down(LargeState state, String node) {
+        return -state.movement(node).translation().z();
+    }
+
+    /** Half of a shallow arch of span 200, rise 1, EI = 1, under a load that follows a sine. */
+    private static Map<String, Quantity> sinusoidal(Inputs in) {
+        double span = 1 / in.si("rise over span");
+        int parts = 80;
+        double area = 4 / in.si("4I/Af²");
+        Material material = new Material("m", 1, 1e20, 0, 0);
+        Section section = Section.slender("s", area, 1, 1, 1);
+        FrameModelBuilder builder = FrameModel.builder().inPlane();
+        NodalLoad[] loads = new NodalLoad[parts];
+        double unit = StrictMath.pow(Math.PI / span, 4);
+        for (int i = 0; i <= parts; i++) {
+            double x = span / 2 * i / parts;
+            double sine = StrictMath.sin(Math.PI * x / span);
+            builder.node("" + i, x, 0, sine);
+            if (i > 0) {
+                builder.add(BeamColumn.of("m" + i, "" + (i - 1), "" + i, material, section));
+                double share = i == parts ? 0.5 : 1;
+                loads[i - 1] =
+                        NodalLoad.force("" + i, 0, 0, -unit * sine * share * span / 2 / parts);
+            }
+        }
+        String crown = "" + parts;
+        builder.pin("0").hold(crown, Motion.ALONG_X, Motion.ABOUT_Y);
+        List<LargeState> path =
+                LargeDisplacementAnalysis.of(builder.build())
+                        .divided(1)
+                        .follow(LoadCase.of("q", loads), 0.25, 50);
+        int peak = 1;
+        while (path.get(peak + 1).factor() > path.get(peak).factor()) {
+            peak++;
+        }
+        double[] f = new double[3];
+        for (int k = 0; k < 3; k++) {
+            f[k] = path.get(peak - 1 + k).factor();
+        }
+        double shift = (f[0] - f[2]) / (2 * (f[0] - 2 * f[1] + f[2]));
+        return Map.of("limit load over π⁴EIf/l⁴", of(f[1] + shift * (f[2] - f[0]) / 4, ""));
     }
 }
