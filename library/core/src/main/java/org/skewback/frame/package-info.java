@@ -37,6 +37,15 @@
  * (J. S. Przemieniecki, <i>Theory of Matrix Structural Analysis</i>, 1968, ch. 5 and 6), so that what
  * is given along the member is exact for the loads given.
  *
+ * <p><b>Beyond.</b> Equilibrium of the slightly deformed structure: {@link
+ * org.skewback.frame.SecondOrderAnalysis}; far movements: {@link
+ * org.skewback.frame.LargeDisplacementAnalysis}; what makes it buckle: {@link
+ * org.skewback.frame.BucklingAnalysis}; construction step by step: {@link
+ * org.skewback.frame.StageAnalysis}; vibration and earthquakes: {@link
+ * org.skewback.frame.ModalAnalysis}, {@link org.skewback.frame.SpectrumAnalysis} and {@link
+ * org.skewback.frame.TimeHistoryAnalysis}. Cables ({@link org.skewback.frame.CableMember}) are exact
+ * where the structure is followed, and act by their tangent where cases are added up.
+ *
  * <p>Results are a means of design for licensed engineers who know what was left out; they replace
  * neither the local code nor an independent check.
  *
