@@ -107,7 +107,9 @@ public final class FrameCableChecks implements Subject {
                 "change of tension at the start",
                 of(solution.member("c").start().axial(), "N"),
                 "change of the vertical reaction at the end",
-                of(solution.reaction("B").force().z(), "N"));
+                of(solution.reaction("B").force().z(), "N"),
+                "change of the horizontal reaction at the start",
+                of(-solution.reaction("A").force().y(), "N"));
     }
 
     private static Map<String, Quantity> tangent(Inputs in) {
