@@ -39,6 +39,7 @@ public final class FrameLargeChecks implements Subject {
     public Map<String, Checked> routines() {
         Map<String, Checked> routines = new TreeMap<>();
         routines.put("LargeDisplacementAnalysis: cantilever", FrameLargeChecks::cantilever);
+        routines.put("LargeDisplacementAnalysis: cantilever sideways", FrameLargeChecks::sideways);
         routines.put("LargeDisplacementAnalysis: beam-column", FrameLargeChecks::beamColumn);
         routines.put("LargeDisplacementAnalysis: two bars", FrameLargeChecks::twoBars);
         routines.put("LargeDisplacementAnalysis: Lee's frame", FrameLargeChecks::leesFrame);
@@ -64,6 +65,27 @@ public final class FrameLargeChecks implements Subject {
                                 "m", "A", "B", material, Section.slender("s", 1, 1e-6, 1e-6, 1e-6)))
                 .fix("A")
                 .build();
+    }
+
+    /** The same in space, bent sideways. */
+    private static Map<String, Quantity> sideways(Inputs in) {
+        FrameModel flat = unitCantilever();
+        FrameModel model =
+                FrameModel.builder()
+                        .node(flat.node("A"))
+                        .node(flat.node("B"))
+                        .add(flat.member("m"))
+                        .fix("A")
+                        .build();
+        List<LargeState> path =
+                LargeDisplacementAnalysis.of(model)
+                        .divided(40)
+                        .load(LoadCase.of("P", NodalLoad.force("B", 0, -in.si("P L²/EI"), 0)), 10);
+        Movement tip = path.get(path.size() - 1).movement("B");
+        return Map.of(
+                "v/L", of(-tip.translation().y(), ""),
+                "u/L", of(-tip.translation().x(), ""),
+                "rotation", of(-tip.rotation().z(), "rad"));
     }
 
     private static Map<String, Quantity> cantilever(Inputs in) {

@@ -354,9 +354,16 @@ public final class NumericChecks implements Subject {
                         beam(elements, held, bending(l)),
                         new int[] {2 * elements - 2},
                         Monitor.quiet());
+        // A unit force in the middle, on an unknown that was condensed.
+        double[] load = new double[2 * elements];
+        load[elements - 2] = 1;
+        double tip = found.reduce(load)[0] / found.stiffness()[0][0];
         return Map.of(
                 "tip stiffness", Quantity.of(found.stiffness()[0][0]),
-                "tip mass", Quantity.of(found.reduce(beam(elements, held, inertia(l)))[0][0]));
+                "tip mass", Quantity.of(found.reduce(beam(elements, held, inertia(l)))[0][0]),
+                "tip under a force in the middle", Quantity.of(tip),
+                "middle under a force in the middle",
+                        Quantity.of(found.expand(new double[] {tip}, load)[elements - 2]));
     }
 
     private static LocalHistory released(
