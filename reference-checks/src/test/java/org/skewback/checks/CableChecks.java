@@ -56,6 +56,9 @@ public final class CableChecks implements Subject {
     private static Map<String, Quantity> between(Inputs in) {
         Cable cable =
                 new Cable(in.si("unstressed length"), in.si("weight"), in.si("axial stiffness"));
+        if (in.has("warmed by")) {
+            cable = cable.warmed(in.si("warmed by"), in.si("expansion"));
+        }
         return results(
                 in.has("load")
                         ? HangingCable.between(
