@@ -15,6 +15,7 @@ import org.skewback.frame.FrameModelBuilder;
 import org.skewback.frame.FrameSolution;
 import org.skewback.frame.GroundMovement;
 import org.skewback.frame.InfluenceLine;
+import org.skewback.frame.InitialForce;
 import org.skewback.frame.Lane;
 import org.skewback.frame.LineLoad;
 import org.skewback.frame.LinearAnalysis;
@@ -76,6 +77,7 @@ public final class FrameChecks implements Subject {
         routines.put("LinearAnalysis: space frame", FrameChecks::spaceFrame);
         routines.put("InfluenceLine: two spans", FrameChecks::influence);
         routines.put("Passage: simple beam", FrameChecks::passage);
+        routines.put("LinearAnalysis: bar drawn", FrameChecks::barDrawn);
         routines.put("MovingLoad: simple beam", FrameChecks::movingLoad);
         routines.put("StageAnalysis: prop placed late", FrameChecks::prop);
         routines.put("StageAnalysis: closed in the middle", FrameChecks::closing);
@@ -894,5 +896,29 @@ public final class FrameChecks implements Subject {
                 of(last.solution().movement("B").translation().z(), "m"),
                 "unstressed length of the stay",
                 of(last.unstressedLengths().getOrDefault("stay", Double.NaN), "m"));
+    }
+
+    /** Two bars in a row between supports, one drawn while its ends are held, then let go. */
+    private static Map<String, Quantity> barDrawn(Inputs in) {
+        Material material = new Material("m", 1, 1, 0, 0);
+        Section drawn = Section.slender("d", in.si("first stiffness"), 1, 1, 1);
+        Section plain = Section.slender("p", in.si("second stiffness"), 1, 1, 1);
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", in.si("first length"), 0, 0)
+                        .node("C", in.si("first length") + in.si("second length"), 0, 0)
+                        .add(Bar.of("ab", "A", "B", material, drawn))
+                        .add(Bar.of("bc", "B", "C", material, plain))
+                        .pin("A")
+                        .pin("C")
+                        .hold("B", Motion.ALONG_Y, Motion.ALONG_Z)
+                        .build();
+        FrameSolution solution =
+                LinearAnalysis.of(model)
+                        .solve(LoadCase.of("T", new InitialForce("ab", in.si("force"))));
+        return Map.of(
+                "force left", Quantity.of(solution.member("ab").at(0).axial(), "N"),
+                "movement", Quantity.of(solution.movement("B").translation().x(), "m"));
     }
 }
