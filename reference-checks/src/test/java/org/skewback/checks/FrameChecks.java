@@ -45,6 +45,7 @@ import org.skewback.frame.Tendon;
 import org.skewback.frame.Vector;
 import org.skewback.frame.Warming;
 import org.skewback.quantity.Quantity;
+import org.skewback.steel.Fibre;
 import org.skewback.steel.Rectangle;
 import org.skewback.steel.Section;
 
@@ -78,6 +79,7 @@ public final class FrameChecks implements Subject {
         routines.put("InfluenceLine: two spans", FrameChecks::influence);
         routines.put("Passage: simple beam", FrameChecks::passage);
         routines.put("LinearAnalysis: bar drawn", FrameChecks::barDrawn);
+        routines.put("LinearAnalysis: stress and energy", FrameChecks::stressAndEnergy);
         routines.put("MovingLoad: simple beam", FrameChecks::movingLoad);
         routines.put("StageAnalysis: prop placed late", FrameChecks::prop);
         routines.put("StageAnalysis: closed in the middle", FrameChecks::closing);
@@ -920,5 +922,34 @@ public final class FrameChecks implements Subject {
         return Map.of(
                 "force left", Quantity.of(solution.member("ab").at(0).axial(), "N"),
                 "movement", Quantity.of(solution.movement("B").translation().x(), "m"));
+    }
+
+    /** A cantilever along x, pulled and bent by a force at its end. */
+    private static Map<String, Quantity> stressAndEnergy(Inputs in) {
+        double e = 2e11;
+        Section section = Section.slender("s", in.si("area"), 1, in.si("second moment"), 1);
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", 0, 0, 0)
+                        .node("B", in.si("length"), 0, 0)
+                        .add(BeamColumn.of("m", "A", "B", new Material("m", e, e, 0, 0), section))
+                        .fix("A")
+                        .build();
+        FrameSolution solution =
+                LinearAnalysis.of(model)
+                        .solve(
+                                LoadCase.of(
+                                        "P",
+                                        NodalLoad.force("B", in.si("pull"), 0, -in.si("force"))));
+        return Map.of(
+                "stress on top of the clamp",
+                Quantity.of(
+                        solution.member("m").stress(0, new Fibre("top", 0, in.si("depth") / 2)),
+                        "Pa"),
+                "strain energy",
+                Quantity.of(solution.energy().strain(), "J"),
+                "work",
+                Quantity.of(solution.energy().work(), "J"));
     }
 }
