@@ -188,22 +188,25 @@ final class Typesetter {
     }
 
     private Box row(List<Element> elements, int level, boolean display) {
+        // Each part is set once: set twice, time would double with every row in a row.
+        List<@Nullable Box> set = new ArrayList<>();
         double tallest = 0;
         double deepest = 0;
         for (Element element : elements) {
-            if (!isStretchy(element)) {
-                Box box = element(element, level, display);
+            Box box = isStretchy(element) ? null : element(element, level, display);
+            set.add(box);
+            if (box != null) {
                 tallest = Math.max(tallest, box.ascent());
                 deepest = Math.max(deepest, box.descent());
             }
         }
         Box row = Box.empty();
         for (int i = 0; i < elements.size(); i++) {
-            Element element = elements.get(i);
+            Box part = set.get(i);
             Box box =
-                    isStretchy(element)
-                            ? stretched(element.getTextContent(), tallest, deepest)
-                            : element(element, level, display);
+                    part != null
+                            ? part
+                            : stretched(elements.get(i).getTextContent(), tallest, deepest);
             row = row.then(spaced(elements, i, box, level));
         }
         return row;
