@@ -138,6 +138,27 @@ final class PrintedText {
                 return;
             }
         }
+        onceEach(drawn);
+    }
+
+    /** A head of several lines is told line by line, each as often as it is drawn. */
+    private static void onceEach(List<String> drawn) {
+        int size = drawn.size();
+        for (int times = size; times > 1; times--) {
+            boolean repeats = size % times == 0;
+            for (int i = 0; repeats && i < size; i++) {
+                repeats = drawn.get(i).equals(drawn.get(i - i % times));
+            }
+            if (repeats) {
+                List<String> lines = new ArrayList<>();
+                for (int i = 0; i < size; i += times) {
+                    lines.add(drawn.get(i));
+                }
+                drawn.clear();
+                drawn.addAll(lines);
+                return;
+            }
+        }
     }
 
     private void add(@Nullable COSDictionary page, int mcid) {
