@@ -942,6 +942,26 @@ public final class FrameChecks implements Subject {
                                 LoadCase.of(
                                         "P",
                                         NodalLoad.force("B", in.si("pull"), 0, -in.si("force"))));
+        if (in.has("arm upward")) {
+            // The force along the member acts on top of a rigid arm.
+            BeamColumn member = (BeamColumn) model.member("m");
+            Vector arm = new Vector(0, 0, -in.si("arm upward"));
+            FrameModel armed =
+                    FrameModel.builder()
+                            .inPlane()
+                            .node("A", 0, 0, 0)
+                            .node("B", in.si("length"), 0, in.si("arm upward"))
+                            .add(member.offset(Vector.ZERO, arm))
+                            .fix("A")
+                            .build();
+            solution =
+                    LinearAnalysis.of(armed)
+                            .solve(
+                                    LoadCase.of(
+                                            "P",
+                                            NodalLoad.force(
+                                                    "B", in.si("pull"), 0, -in.si("force"))));
+        }
         return Map.of(
                 "stress on top of the clamp",
                 Quantity.of(
