@@ -25,11 +25,16 @@ import org.jspecify.annotations.Nullable;
 final class PrintedText {
 
     private static final int DEEPEST = 200;
+    private static final COSDictionary NOWHERE = new COSDictionary();
     private static final int MOST_ELEMENTS = 2_000_000;
 
     private final IdentityHashMap<COSDictionary, Map<Integer, String>> pages =
             new IdentityHashMap<>();
     private final List<String> runs = new ArrayList<>();
+
+    /** The page of each run. */
+    private final List<COSDictionary> drawnOn = new ArrayList<>();
+
     private int elements;
 
     private PrintedText() {}
@@ -101,7 +106,7 @@ final class PrintedText {
             @Nullable PDPage own = element.getPage();
             page = own == null ? above : own.getCOSObject();
             if ("Figure".equals(element.getStandardStructureType())) {
-                runs.add(String.valueOf(element.getAlternateDescription()));
+                tell(String.valueOf(element.getAlternateDescription()), page);
                 return;
             }
         }
@@ -119,49 +124,37 @@ final class PrintedText {
                 add(there == null ? page : there.getCOSObject(), reference.getMCID());
             }
         }
-        if (head) {
-            once(runs.subList(start, runs.size()));
+        if (head && runs.size() > start) {
+            once(start);
         }
     }
 
-    /** A head of a table that goes on over pages is drawn on each of them. */
-    private static void once(List<String> drawn) {
-        int size = drawn.size();
-        for (int length = 1; length < size; length++) {
-            List<String> first = List.copyOf(drawn.subList(0, length));
-            boolean repeats = size % length == 0;
-            for (int i = length; repeats && i < size; i += length) {
-                repeats = drawn.subList(i, i + length).equals(first);
-            }
-            if (repeats) {
-                drawn.subList(length, size).clear();
-                return;
+    /** A head of a table that goes on over pages is drawn on each of them, and told once if alike. */
+    private void once(int start) {
+        IdentityHashMap<COSDictionary, List<String>> drawn = new IdentityHashMap<>();
+        List<String> first = new ArrayList<>();
+        for (int i = start; i < runs.size(); i++) {
+            List<String> here = drawn.computeIfAbsent(drawnOn.get(i), page -> new ArrayList<>());
+            here.add(runs.get(i));
+            if (i == start) {
+                first = here;
             }
         }
-        onceEach(drawn);
+        List<String> wanted = first;
+        if (drawn.values().stream().allMatch(wanted::equals)) {
+            runs.subList(start, runs.size()).clear();
+            drawnOn.subList(start, drawnOn.size()).clear();
+            COSDictionary page = drawn.keySet().iterator().next();
+            wanted.forEach(run -> tell(run, page));
+        }
     }
 
-    /** A head of several lines is told line by line, each as often as it is drawn. */
-    private static void onceEach(List<String> drawn) {
-        int size = drawn.size();
-        for (int times = size; times > 1; times--) {
-            boolean repeats = size % times == 0;
-            for (int i = 0; repeats && i < size; i++) {
-                repeats = drawn.get(i).equals(drawn.get(i - i % times));
-            }
-            if (repeats) {
-                List<String> lines = new ArrayList<>();
-                for (int i = 0; i < size; i += times) {
-                    lines.add(drawn.get(i));
-                }
-                drawn.clear();
-                drawn.addAll(lines);
-                return;
-            }
-        }
+    private void tell(String run, @Nullable COSDictionary page) {
+        runs.add(run);
+        drawnOn.add(page == null ? NOWHERE : page);
     }
 
     private void add(@Nullable COSDictionary page, int mcid) {
-        runs.add(pages.getOrDefault(page, Map.of()).getOrDefault(mcid, ""));
+        tell(pages.getOrDefault(page, Map.of()).getOrDefault(mcid, ""), page);
     }
 }
