@@ -15,6 +15,18 @@ final class Annotations {
 
     private Annotations() {}
 
+    /** Draws a level dimension line at a height y, in the drawing's units. */
+    static void level(Board board, Point from, Point to, double y, String text) {
+        dimension(
+                board, from, to, board.x(from.x()), board.y(y), board.x(to.x()), board.y(y), text);
+    }
+
+    /** Draws an upright dimension line at a place x, in the drawing's units. */
+    static void upright(Board board, Point from, Point to, double x, String text) {
+        dimension(
+                board, from, to, board.x(x), board.y(from.y()), board.x(x), board.y(to.y()), text);
+    }
+
     /**
      * Draws a dimension line between two points of the drawing, measured along a direction.
      *

@@ -265,19 +265,7 @@ public final class Elevation {
         Check.finite("y of the dimension line", y);
         double distance = Math.abs(to.x() - from.x());
         String text = measured(name, distance);
-        items.add(
-                new Item(
-                        DIMENSIONS,
-                        board ->
-                                Annotations.dimension(
-                                        board,
-                                        from,
-                                        to,
-                                        board.x(from.x()),
-                                        board.y(y),
-                                        board.x(to.x()),
-                                        board.y(y),
-                                        text)));
+        items.add(new Item(DIMENSIONS, board -> Annotations.level(board, from, to, y, text)));
         return this;
     }
 
@@ -295,19 +283,7 @@ public final class Elevation {
         Check.finite("x of the dimension line", x);
         double distance = Math.abs(to.y() - from.y());
         String text = measured(name, distance);
-        items.add(
-                new Item(
-                        DIMENSIONS,
-                        board ->
-                                Annotations.dimension(
-                                        board,
-                                        from,
-                                        to,
-                                        board.x(x),
-                                        board.y(from.y()),
-                                        board.x(x),
-                                        board.y(to.y()),
-                                        text)));
+        items.add(new Item(DIMENSIONS, board -> Annotations.upright(board, from, to, x, text)));
         return this;
     }
 

@@ -333,29 +333,13 @@ public final class FrameDrawing extends FrameFigure<FrameDrawing> {
     }
 
     private static void across(FramePage page, String name, Point from, Point to, double y) {
-        Board board = page.board();
-        Annotations.dimension(
-                board,
-                from,
-                to,
-                board.x(from.x()),
-                board.y(y),
-                board.x(to.x()),
-                board.y(y),
-                measured(name, Math.abs(to.x() - from.x())));
+        String text = measured(name, Math.abs(to.x() - from.x()));
+        Annotations.level(page.board(), from, to, y, text);
     }
 
     private static void up(FramePage page, String name, Point from, Point to, double x) {
-        Board board = page.board();
-        Annotations.dimension(
-                board,
-                from,
-                to,
-                board.x(x),
-                board.y(from.y()),
-                board.x(x),
-                board.y(to.y()),
-                measured(name, Math.abs(to.y() - from.y())));
+        String text = measured(name, Math.abs(to.y() - from.y()));
+        Annotations.upright(page.board(), from, to, x, text);
     }
 
     private static String measured(String name, double distance) {
