@@ -73,6 +73,19 @@ final class DividedSystem {
         return u;
     }
 
+    /** Movement of a point of a piece, global axes, at a position on its member. */
+    Movement movement(int piece, double position, double[] movements) {
+        Element element = system.elements().get(piece);
+        double[] twelve = new double[12];
+        FrameSystem.gather(element, movements, twelve);
+        double[] u =
+                element.state(element.toLocal(twelve), ElementLoad.NONE)
+                        .movement(
+                                Math.min(
+                                        position - division.piece(piece).from(), element.length()));
+        return new Movement(element.globalVector(u, 0), element.globalVector(u, 3));
+    }
+
     /** ½ uᵀ A u of a member, A given by piece. */
     double energy(int member, double[] u, IntFunction<double[][]> matrixOfPiece) {
         double sum = 0;

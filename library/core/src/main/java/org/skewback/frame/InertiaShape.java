@@ -74,18 +74,9 @@ final class InertiaShape {
 
     /** Movement of a point of a member, six components, global axes. */
     double[] along(String member, double position) {
-        int piece = piece(member, position);
-        Element element = pieces().elements().get(piece);
-        double[] twelve = new double[12];
-        FrameSystem.gather(element, movements, twelve);
-        double[] u =
-                element.state(element.toLocal(twelve), ElementLoad.NONE)
-                        .movement(
-                                Math.min(
-                                        position - system.divided().division().piece(piece).from(),
-                                        element.length()));
-        Vector place = element.globalVector(u, 0);
-        Vector turn = element.globalVector(u, 3);
+        Movement moved = system.divided().movement(piece(member, position), position, movements);
+        Vector place = moved.translation();
+        Vector turn = moved.rotation();
         return new double[] {place.x(), place.y(), place.z(), turn.x(), turn.y(), turn.z()};
     }
 

@@ -93,16 +93,7 @@ public final class ModeShape {
             throw new IllegalArgumentException(
                     "member " + member + " is out of action; allowed are members that carry.");
         }
-        Element element = divided.system().elements().get(piece);
-        double[] twelve = new double[12];
-        FrameSystem.gather(element, movements, twelve);
-        double[] u =
-                element.state(element.toLocal(twelve), ElementLoad.NONE)
-                        .movement(
-                                Math.min(
-                                        position - divided.division().piece(piece).from(),
-                                        element.length()));
-        return new Movement(element.globalVector(u, 0), element.globalVector(u, 3));
+        return divided.movement(piece, position, movements);
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import org.skewback.numeric.NotConvergedException;
 import org.skewback.numeric.SymbolicFactorization;
 
@@ -43,11 +44,26 @@ public final class OneWayAnalysis {
      * @throws IllegalArgumentException if a load names what is not there or cannot be carried
      */
     public FrameSolution solve(LoadCase loads) {
-        boolean[] acting = new boolean[system.elements().size()];
+        return settled(
+                loads.name(),
+                system.elements().size(),
+                acting -> LinearAnalysis.of(system, symbolic, acting).solve(loads));
+    }
+
+    /**
+     * Solves with the bars that act until those are the ones that the solution lets act.
+     *
+     * @param loads what the loads are called, for the message
+     * @param members number of members
+     * @param solver solves with the members that act
+     */
+    static FrameSolution settled(
+            String loads, int members, Function<boolean[], FrameSolution> solver) {
+        boolean[] acting = new boolean[members];
         Arrays.fill(acting, true);
         Set<String> tried = new HashSet<>();
         while (tried.add(Arrays.toString(acting))) {
-            FrameSolution solution = LinearAnalysis.of(system, symbolic, acting).solve(loads);
+            FrameSolution solution = solver.apply(acting);
             boolean[] next = next(solution, acting);
             if (Arrays.equals(next, acting)) {
                 return solution;
@@ -56,14 +72,14 @@ public final class OneWayAnalysis {
         }
         throw new NotConvergedException(
                 "which bars act under "
-                        + loads.name()
+                        + loads
                         + " goes round in a circle after "
                         + tried.size()
                         + " choices.");
     }
 
     /** Which bars act next, by the forces of a solution. */
-    static boolean[] next(FrameSolution solution, boolean[] acting) {
+    private static boolean[] next(FrameSolution solution, boolean[] acting) {
         boolean[] next = acting.clone();
         for (int m = 0; m < acting.length; m++) {
             if (solution.system().elements().get(m).member() instanceof Bar bar

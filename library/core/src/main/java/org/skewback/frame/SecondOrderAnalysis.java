@@ -2,9 +2,7 @@ package org.skewback.frame;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.skewback.numeric.Factorization;
 import org.skewback.numeric.Monitor;
 import org.skewback.numeric.NotConvergedException;
@@ -103,23 +101,8 @@ public final class SecondOrderAnalysis {
      * @throws IllegalArgumentException if a load names what is not there or cannot be carried
      */
     public FrameSolution solve(LoadCase loads, Monitor monitor) {
-        boolean[] acting = new boolean[system.elements().size()];
-        Arrays.fill(acting, true);
-        Set<String> tried = new HashSet<>();
-        while (tried.add(Arrays.toString(acting))) {
-            FrameSolution solution = settle(loads, acting, monitor);
-            boolean[] next = OneWayAnalysis.next(solution, acting);
-            if (Arrays.equals(next, acting)) {
-                return solution;
-            }
-            acting = next;
-        }
-        throw new NotConvergedException(
-                "which bars act under "
-                        + loads.name()
-                        + " goes round in a circle after "
-                        + tried.size()
-                        + " choices.");
+        return OneWayAnalysis.settled(
+                loads.name(), system.elements().size(), acting -> settle(loads, acting, monitor));
     }
 
     private FrameSolution settle(LoadCase loads, boolean[] acting, Monitor monitor) {
