@@ -10,7 +10,6 @@ import org.skewback.frame.LoadCase;
 import org.skewback.frame.ModalAnalysis;
 import org.skewback.frame.Mode;
 import org.skewback.frame.ModeShape;
-import org.skewback.frame.Motion;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Routine;
 import org.skewback.quantity.Stop;
@@ -140,7 +139,7 @@ public final class DeckArchStabilityRoutine
         double all = 0;
         for (var node : model.nodes()) {
             var moved = shape.movement(node.name()).translation();
-            across += moved.dot(Motion.ALONG_Y.axis()) * moved.dot(Motion.ALONG_Y.axis());
+            across += moved.y() * moved.y();
             all += moved.dot(moved);
         }
         return across / all;

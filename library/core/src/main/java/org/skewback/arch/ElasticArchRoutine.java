@@ -1,9 +1,8 @@
 package org.skewback.arch;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.skewback.form.Axis;
-import org.skewback.form.VerticalLoad;
+import org.skewback.form.RoutineLoads;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Routine;
 import org.skewback.quantity.Stop;
@@ -127,7 +126,7 @@ public final class ElasticArchRoutine
 
     @Override
     public Output run(Input input, Stop stop) {
-        Axis axis = AxisKind.of(input.axis(), input.span().in("m"), input.rise().in("m"));
+        Axis axis = Axis.ofKind(input.axis(), input.span().in("m"), input.rise().in("m"));
         double modulus = Require.positive("modulus of elasticity", input.modulus().in("Pa"), "Pa");
         double bending =
                 modulus
@@ -141,11 +140,16 @@ public final class ElasticArchRoutine
         ElasticArch arch =
                 new ElasticArch(
                         axis,
-                        AxisKind.stiffness(input.growth(), axis, bending, axial),
-                        springings(input.hinges()));
+                        RibStiffness.ofGrowth(input.growth(), axis, bending, axial),
+                        Springings.ofWords(input.hinges()));
         ArchForces forces =
                 arch.under(
-                        load(input, axis.span()),
+                        RoutineLoads.of(
+                                input.positions(),
+                                input.loads(),
+                                input.onPlan(),
+                                input.onAxis(),
+                                axis.span()),
                         new SpringingMovement(
                                 input.strain().in(""), input.spread().in("m"), 0, 0, 0));
         double crown = axis.span() / 2;
@@ -161,42 +165,5 @@ public final class ElasticArchRoutine
                 input.positions().stream()
                         .map(x -> Quantity.of(forces.moment(x.in("m")), "N·m"))
                         .toList());
-    }
-
-    private static Springings springings(String hinges) {
-        return switch (ArchHinges.ofWords(hinges)) {
-            case NONE -> Springings.FIXED;
-            case SPRINGINGS -> Springings.PINNED;
-            default ->
-                    throw new IllegalArgumentException(
-                            "kind of arch is \""
-                                    + hinges
-                                    + "\"; allowed are fixed and two-hinged: the line of thrust of"
-                                    + " a three-hinged arch follows from statics.");
-        };
-    }
-
-    private static VerticalLoad load(Input input, double span) {
-        if (input.positions().size() != input.loads().size()) {
-            throw new IllegalArgumentException(
-                    "number of loads is "
-                            + input.loads().size()
-                            + "; allowed is one for each of the "
-                            + input.positions().size()
-                            + " positions.");
-        }
-        List<VerticalLoad> loads = new ArrayList<>();
-        for (int i = 0; i < input.loads().size(); i++) {
-            loads.add(
-                    VerticalLoad.point(
-                            input.loads().get(i).in("N"), input.positions().get(i).in("m")));
-        }
-        if (input.onPlan().in("N/m") != 0) {
-            loads.add(VerticalLoad.uniform(input.onPlan().in("N/m"), 0, span));
-        }
-        if (input.onAxis().in("N/m") != 0) {
-            loads.add(VerticalLoad.onAxis(input.onAxis().in("N/m"), 0, span));
-        }
-        return VerticalLoad.together(loads);
     }
 }

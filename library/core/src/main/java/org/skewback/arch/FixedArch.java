@@ -113,17 +113,12 @@ public final class FixedArch {
      */
     public static Quantity pointMoment(
             Quantity load, Quantity position, Quantity x, Quantity span, Quantity rise) {
-        Require.dimension("point load", load, "N");
-        Require.positive("span", span, "m");
-        Require.positive("rise", rise, "m");
-        Require.onSpan("position of the load", position, span);
+        Quantity thrust = pointThrust(load, position, span, rise);
         Require.onSpan("x", x, span);
         Quantity before =
                 pointLeftMoment(load, position, span)
                         .plus(pointLeftVertical(load, position, span).times(x))
-                        .minus(
-                                pointThrust(load, position, span, rise)
-                                        .times(Parabola.ordinate(span, rise, x)));
+                        .minus(thrust.times(Parabola.ordinate(span, rise, x)));
         return before.minus(load.times(Quantity.max(x.minus(position), Quantity.of(0, "m"))));
     }
 

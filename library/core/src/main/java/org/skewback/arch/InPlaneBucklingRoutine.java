@@ -59,11 +59,11 @@ public final class InPlaneBucklingRoutine
 
     @Override
     public Output run(Input input, Stop stop) {
-        Axis axis = AxisKind.of(input.axis(), input.span().in("m"), input.rise().in("m"));
+        Axis axis = Axis.ofKind(input.axis(), input.span().in("m"), input.rise().in("m"));
         double bending = input.modulus().in("Pa") * input.secondMoment().in("m⁴");
         Require.positive("bending stiffness", bending, "N·m²");
         RibStiffness stiffness =
-                AxisKind.stiffness(input.growth(), axis, bending, Double.POSITIVE_INFINITY);
+                RibStiffness.ofGrowth(input.growth(), axis, bending, Double.POSITIVE_INFINITY);
         double thrust =
                 new InPlaneBuckling(
                                 axis,

@@ -21,7 +21,7 @@ final class InputDeckArch {
     private InputDeckArch() {}
 
     static DeckArch of(DeckArchRoutine.Input input) {
-        Axis axis = AxisKind.of(input.axis(), input.span().in("m"), input.rise().in("m"));
+        Axis axis = Axis.ofKind(input.axis(), input.span().in("m"), input.rise().in("m"));
         Shape post = square(input.postSide(), input.postPlate());
         double deckArea = input.deckArea().in("m²");
         Section girder =
@@ -35,7 +35,7 @@ final class InputDeckArch {
                         input.deckSecondMomentAcross().in("m⁴"));
         return new DeckArch(
                 axis,
-                springings(input.hinges()),
+                Springings.ofWords(input.hinges()),
                 new RibPlanes(input.ribsAtCrown().in("m"), input.ribsAtSpringings().in("m")),
                 new RibMakeup.Chords(
                         square(input.chordSide(), input.chordPlate()),
@@ -84,17 +84,5 @@ final class InputDeckArch {
 
     private static Box square(Quantity side, Quantity plate) {
         return new Box(side.in("m"), side.in("m"), plate.in("m"), plate.in("m"));
-    }
-
-    private static Springings springings(String hinges) {
-        return switch (ArchHinges.ofWords(hinges)) {
-            case NONE -> Springings.FIXED;
-            case SPRINGINGS -> Springings.PINNED;
-            default ->
-                    throw new IllegalArgumentException(
-                            "kind of arch is \""
-                                    + hinges
-                                    + "\"; allowed are fixed and two-hinged.");
-        };
     }
 }

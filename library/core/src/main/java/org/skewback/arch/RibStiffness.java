@@ -41,6 +41,19 @@ public record RibStiffness(DoubleUnaryOperator bending, DoubleUnaryOperator axia
         return new RibStiffness(x -> atCrown * StrictMath.hypot(1, axis.slope(x)), x -> axial);
     }
 
+    /** Makes the rib that a routine names: uniform, or growing as I_c sec θ. */
+    static RibStiffness ofGrowth(String growth, Axis axis, double bending, double axial) {
+        return switch (growth) {
+            case "uniform" -> uniform(bending, axial);
+            case "growing" -> growing(axis, bending, axial);
+            default ->
+                    throw new IllegalArgumentException(
+                            "growth of the second moment of area is \""
+                                    + growth
+                                    + "\"; allowed are uniform, and growing for I = I_c sec θ.");
+        };
+    }
+
     private static void requireAxial(double axial) {
         if (!(axial > 0)) {
             throw Require.refused("axial stiffness", axial, "N", "a number greater than 0");

@@ -54,13 +54,9 @@ public final class TwoHingedArch {
      */
     public static Quantity pointMoment(
             Quantity load, Quantity position, Quantity x, Quantity span, Quantity rise) {
-        Require.dimension("point load", load, "N");
-        Require.positive("span", span, "m");
-        Require.positive("rise", rise, "m");
-        Require.onSpan("position of the load", position, span);
+        Quantity thrust = pointThrust(load, position, span, rise);
         Require.onSpan("x", x, span);
-        return PinnedMoments.under(
-                load, position, x, span, rise, pointThrust(load, position, span, rise));
+        return PinnedMoments.under(load, position, x, span, rise, thrust);
     }
 
     /**

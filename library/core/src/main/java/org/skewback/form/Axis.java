@@ -13,6 +13,28 @@ import java.util.OptionalDouble;
 public interface Axis extends ArcMeasure {
 
     /**
+     * Makes an axis of a kind that a routine names, with springings at one level.
+     *
+     * @param kind {@code parabola}, {@code catenary} or {@code circular arc}
+     * @param span level distance between the springings, m, greater than 0
+     * @param rise height of the crown above the springings, m, greater than 0
+     * @return the axis
+     * @throws IllegalArgumentException if there is no such kind, or a length is not positive
+     */
+    static Axis ofKind(String kind, double span, double rise) {
+        return switch (kind) {
+            case "parabola" -> new Parabola(span, rise);
+            case "catenary" -> Catenary.ofRise(span, rise);
+            case "circular arc" -> new CircularArc(span, rise);
+            default ->
+                    throw new IllegalArgumentException(
+                            "kind of axis is \""
+                                    + kind
+                                    + "\"; allowed are parabola, catenary and circular arc.");
+        };
+    }
+
+    /**
      * Gives the level distance between the springings.
      *
      * @return the span in m, greater than 0

@@ -5,11 +5,22 @@ import java.util.List;
 import org.skewback.quantity.Quantity;
 
 /** The loads of the routines: point loads, a load all over on plan, and one all along the axis. */
-final class RoutineLoads {
+public final class RoutineLoads {
 
     private RoutineLoads() {}
 
-    static VerticalLoad of(
+    /**
+     * Makes one load of them.
+     *
+     * @param positions positions of the point loads from the left springing
+     * @param forces point loads, positive downward, one for each position
+     * @param onPlan load per plan length all over the span; 0 kN/m for none
+     * @param onAxis load per length of axis all along it; 0 kN/m for none
+     * @param span level distance between the springings, m, greater than 0
+     * @return the load
+     * @throws IllegalArgumentException if there is not one load for each position, or a value is out of range
+     */
+    public static VerticalLoad of(
             List<Quantity> positions,
             List<Quantity> forces,
             Quantity onPlan,

@@ -90,7 +90,7 @@ public final class ThrustLineRoutine
     @Override
     public Output run(Input input, Stop stop) {
         double span = Require.positive("span", input.span().in("m"), "m");
-        Axis axis = axis(input.axis(), span, input.rise().in("m"));
+        Axis axis = Axis.ofKind(input.axis(), span, input.rise().in("m"));
         VerticalLoad load =
                 RoutineLoads.of(
                         input.positions(), input.loads(), input.onPlan(), input.onAxis(), span);
@@ -107,18 +107,5 @@ public final class ThrustLineRoutine
                 Quantity.of(line.thrust() * vertical.value(), "N·m"),
                 Quantity.of(normal.value(), "m"),
                 Quantity.of(normal.x(), "m"));
-    }
-
-    private static Axis axis(String kind, double span, double rise) {
-        return switch (kind) {
-            case "parabola" -> new Parabola(span, rise);
-            case "catenary" -> Catenary.ofRise(span, rise);
-            case "circular arc" -> new CircularArc(span, rise);
-            default ->
-                    throw new IllegalArgumentException(
-                            "kind of axis is \""
-                                    + kind
-                                    + "\"; allowed are parabola, catenary and circular arc.");
-        };
     }
 }

@@ -1,15 +1,14 @@
 package org.skewback.arch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.skewback.arch.Refused.assertRefused;
 
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.function.Executable;
 import org.skewback.form.CircularArc;
 import org.skewback.form.Parabola;
 import org.skewback.quantity.Quantity;
@@ -102,13 +101,5 @@ class ArchBucklingTest {
                 .modes(1)
                 .get(0)
                 .thrust();
-    }
-
-    private static void assertRefused(Executable call, String... parts) {
-        String message =
-                String.valueOf(assertThrows(IllegalArgumentException.class, call).getMessage());
-        for (String part : parts) {
-            assertTrue(message.contains(part), message);
-        }
     }
 }

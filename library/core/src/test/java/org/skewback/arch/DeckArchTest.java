@@ -2,13 +2,12 @@ package org.skewback.arch;
 
 import static java.util.Comparator.comparing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.skewback.arch.Refused.assertRefused;
 
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.function.Executable;
 import org.skewback.form.Axis;
 import org.skewback.form.Parabola;
 import org.skewback.form.VerticalLoad;
@@ -228,11 +227,5 @@ class DeckArchTest {
                 new Box(1.2, 2, 0.024, 0.024),
                 Section.of("deck", 0.01, 1, 1, 0.01, 1e-5, 0.1),
                 held);
-    }
-
-    private static void assertRefused(Executable call, String part) {
-        String message =
-                String.valueOf(assertThrows(IllegalArgumentException.class, call).getMessage());
-        assertTrue(message.contains(part), message);
     }
 }

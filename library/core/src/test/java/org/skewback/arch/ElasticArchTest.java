@@ -1,8 +1,7 @@
 package org.skewback.arch;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.skewback.arch.Refused.assertRefused;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -10,7 +9,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.function.Executable;
 import org.skewback.form.Axis;
 import org.skewback.form.Catenary;
 import org.skewback.form.CircularArc;
@@ -165,13 +163,5 @@ class ElasticArchTest {
                 axis,
                 RibStiffness.growing(axis, 2 * E, 0.5 * E),
                 fixed ? Springings.FIXED : Springings.PINNED);
-    }
-
-    private static void assertRefused(Executable call, String... parts) {
-        String message =
-                String.valueOf(assertThrows(IllegalArgumentException.class, call).getMessage());
-        for (String part : parts) {
-            assertTrue(message.contains(part), message);
-        }
     }
 }
