@@ -142,7 +142,9 @@ public final class Evaluator implements Closeable {
 
     private CellResult run(Cell cell, JavaSession java, Running now) {
         try {
-            java.renew();
+            if (java.renew()) {
+                tidying.compilerChanges();
+            }
             java.control().begin(cell.run());
             if (cell.code().strip().equals(SETTLE)) {
                 return settle(cell, java);

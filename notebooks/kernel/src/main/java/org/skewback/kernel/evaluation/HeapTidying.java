@@ -10,8 +10,8 @@ import java.util.concurrent.TimeUnit;
  */
 final class HeapTidying {
 
-    /** How much more than after the last collection may be in use; the young generation has 16 MB. */
-    private static final long MOST_GARBAGE_BYTES = 32L << 20;
+    /** How much more than after the last collection may be in use; the young generation has 10 MB. */
+    private static final long MOST_GARBAGE_BYTES = 24L << 20;
 
     /** What is in use before any cell has run, above all the index for completion. */
     private static final long BASE_BYTES = 40L << 20;
@@ -20,6 +20,7 @@ final class HeapTidying {
     private static final long PAUSE_MILLIS = 100;
 
     private final Semaphore cells = new Semaphore(0);
+    private volatile boolean compilerChanges;
 
     /** Starts the thread that collects. */
     void start() {
@@ -33,6 +34,14 @@ final class HeapTidying {
         cells.release();
     }
 
+    /**
+     * Says that a second compiler begins, or that one of two was left: it is collected after the cell however
+     * little is in use, as two beside the garbage of the first are the most that this process ever holds.
+     */
+    void compilerChanges() {
+        compilerChanges = true;
+    }
+
     private void tidy() {
         long most = BASE_BYTES + MOST_GARBAGE_BYTES;
         try {
@@ -40,7 +49,8 @@ final class HeapTidying {
                 cells.acquire();
                 TimeUnit.MILLISECONDS.sleep(PAUSE_MILLIS);
                 cells.drainPermits();
-                if (used() > most) {
+                if (compilerChanges || used() > most) {
+                    compilerChanges = false;
                     System.gc();
                     most = used() + MOST_GARBAGE_BYTES;
                 }

@@ -83,16 +83,21 @@ final class JavaSession implements Closeable {
     /**
      * Replaces JShell by a lean one when much has been run, in steps: to be called between cells, by
      * the thread that runs them. Nothing of what a cell could see changes.
+     *
+     * @return whether a second one has begun to be made, or one of two is left
      */
-    void renew() {
+    boolean renew() {
         CompletableFuture<Optional<Renewal>> begun = renewal;
         if (begun == null) {
             if (now.evaluations() >= nextRenewal) {
                 begin(now.declared());
+                return renewal != null;
             }
         } else if (begun.isDone()) {
             goOn(begun.exceptionally(problem -> Optional.empty()).join().orElse(null));
+            return renewal == null;
         }
+        return false;
     }
 
     private void begin(List<Generation.Declared> declared) {

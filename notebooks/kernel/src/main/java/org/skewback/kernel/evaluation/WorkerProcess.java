@@ -33,6 +33,9 @@ final class WorkerProcess implements Closeable {
     /** Environment variable with further options for the VM that runs the cells, such as -Xmx4g. */
     static final String OPTIONS = "SKEWBACK_WORKER_OPTIONS";
 
+    /** The class of the worker whose methods run once a cell, which is never worth compiling. */
+    static final String ONCE_A_CELL = "org.skewback.kernel.worker.CellRunner";
+
     private static final int CONNECT_MILLIS = 30_000;
     private static final int FAREWELL_MILLIS = 500;
 
@@ -88,7 +91,12 @@ final class WorkerProcess implements Closeable {
                             "-Xshare:auto",
                             // It grows when cells need it; a large first heap would only be filled
                             // with garbage.
-                            "-Xms64m",
+                            "-Xms32m",
+                            // What runs once a cell: the full compiler inlines half the worker into
+                            // it with up to 84 MB of its own memory, and as often as a cell is
+                            // redefined meanwhile, it throws the result away and tries again.
+                            "-XX:CompileCommand=quiet",
+                            "-XX:CompileCommand=exclude," + ONCE_A_CELL + "::*",
                             "-Djava.awt.headless=true",
                             "-Dfile.encoding=UTF-8"));
             InstalledWorker installed = InstalledWorker.ofThisKernel();
