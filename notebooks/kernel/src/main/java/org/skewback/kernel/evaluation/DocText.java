@@ -15,6 +15,8 @@ final class DocText {
     private static final Pattern ITEM = Pattern.compile("(?i)\\s*<(li|dt|dd)\\b[^>]*>\\s*");
     private static final Pattern TAG = Pattern.compile("</?[A-Za-z][^>]*>");
 
+    private static final Pattern TYPE_PARAMETER = Pattern.compile("\\A<(\\w+)>");
+
     private static final String TARGET = "^[^\\s(]+(\\([^)]*\\))?\\s+(?=\\S)";
 
     private DocText() {}
@@ -32,12 +34,20 @@ final class DocText {
             String name = next.group(1);
             int begin = next.end();
             int until = next.find() ? next.start() : comment.length();
-            String text = plain(comment.substring(begin, until)).replaceAll("\\s+", " ");
+            String raw = comment.substring(begin, until);
+            Matcher typed = TYPE_PARAMETER.matcher(raw);
+            boolean ofType = typed.find();
+            // In brackets it would be taken for a tag of HTML.
+            String text = plain(ofType ? typed.replaceFirst("$1") : raw).replaceAll("\\s+", " ");
             parts.add(
                     switch (name) {
-                        case "param" -> "parameter " + text.replaceFirst(" ", ": ");
+                        case "param" ->
+                                (ofType ? "type parameter " : "parameter ")
+                                        + text.replaceFirst(" ", ": ");
                         case "return" -> "returns " + text;
                         case "throws", "exception" -> "throws " + text.replaceFirst(" ", ": ");
+                        case "apiNote" -> "note: " + text;
+                        case "implSpec", "implNote" -> "how it is done: " + text;
                         default -> name + " " + text;
                     });
             from = until;

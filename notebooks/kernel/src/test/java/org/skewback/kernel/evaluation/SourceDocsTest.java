@@ -91,4 +91,26 @@ class SourceDocsTest {
                 """,
                 DocText.whole(comment));
     }
+
+    @Test
+    void typeParametersAndNotesAreReadAsWhatTheyAre() {
+        assertEquals(
+                """
+                Holds one.
+                type parameter T: what it holds
+                parameter a: the <one>
+                note: never null.
+                how it is done: by a field.
+                since 9\
+                """,
+                DocText.whole(
+                        """
+                        Holds one.
+                        @param <T> what it holds
+                        @param a the &lt;one&gt;
+                        @apiNote never null.
+                        @implSpec by a field.
+                        @since 9
+                        """));
+    }
 }
