@@ -20,6 +20,13 @@ public final class Numerals {
 
     private static final int RESULT_DIGITS = 4;
     private static final int DOUBLE_DIGITS = 17;
+
+    /** No source gives a number with more significant digits. */
+    private static final int MOST_GIVEN = 12;
+
+    /** What is left of a number of so few digits beyond the twelfth is the noise of arithmetic. */
+    private static final int MOST_BESIDE_NOISE = 9;
+
     private static final double SMALLEST_PLAIN = 1e-4;
     private static final double LARGEST_PLAIN = 1e9;
 
@@ -130,11 +137,28 @@ public final class Numerals {
      * Writes the value of a quantity in the unit it shows, without the unit.
      *
      * @param quantity any quantity
-     * @return {@link #written} for a leaf in whatever unit, {@link #result} for anything calculated
+     * @return {@link #written} for a leaf in whatever unit, {@link #result} for anything calculated;
+     *     a given of more than 12 digits was not read from its source but calculated, on another
+     *     sheet or by fitting data, and has the digits of a result too
      */
     public static String of(Quantity quantity) {
         double value = quantity.in(quantity.unit());
-        return quantity.isAuthors() ? written(clean(value)) : result(value);
+        if (!quantity.isAuthors()) {
+            return result(value);
+        }
+        boolean sourced = quantity.shownAgain().source() != null;
+        return sourced ? given(value) : written(clean(value));
+    }
+
+    private static String given(double value) {
+        double cleaned = clean(value);
+        if (cleaned == 0 || shortest(cleaned).precision() <= MOST_GIVEN) {
+            return written(cleaned);
+        }
+        BigDecimal rounded = shortest(value).round(new MathContext(MOST_GIVEN));
+        // 21.738000000000056 is the difference of two levels read to the millimetre.
+        boolean noise = rounded.stripTrailingZeros().precision() <= MOST_BESIDE_NOISE;
+        return noise ? written(rounded.doubleValue()) : result(value);
     }
 
     /**

@@ -858,11 +858,16 @@ public final class Quantity implements Displayable {
 
     /** Whether an author wrote this number down, in this unit or another. */
     boolean isAuthors() {
+        return shownAgain().isLeaf();
+    }
+
+    /** What this shows again in another unit or under another name; itself where it does not. */
+    Quantity shownAgain() {
         Quantity node = this;
         while (node.isShownAgain()) {
             node = Objects.requireNonNull(node.first);
         }
-        return node.isLeaf();
+        return node;
     }
 
     /**

@@ -38,4 +38,22 @@ class NumeralsTest {
         assertEquals("1.234\u00A0×\u00A010⁻⁵", Numerals.result(1.2341e-5));
         assertEquals("7.50", Numerals.fixed(7.5, 2));
     }
+
+    private static String given(double value, String unit, Source source) {
+        return Numerals.withUnit(Quantity.given("x", value, unit, "a given", source));
+    }
+
+    /** Twelve digits are more than any source gives; a record keeps them all whatever is shown. */
+    @Example
+    void aGivenThatWasCalculatedElsewhereHasTheDigitsOfAResult() {
+        Source sheet = Source.sheet("06", "H");
+        assertEquals("37\u202F337\u00A0kN", given(37_336.861_204_123_124, "kN", sheet));
+        assertEquals("160.3\u00A0kPa", given(160.314_489_719_022_33, "kPa", sheet));
+        assertEquals("0.65", given(0.65, "", sheet));
+        assertEquals("184.37251\u00A0m", given(184.372_51, "m", sheet));
+        Source survey = Source.data("west-slope-survey.csv", "rows 3 and 4");
+        assertEquals("21.738\u00A0m", given(21.738_000_000_000_056, "m", survey));
+        assertEquals("6\u00A0m", given(5.999_999_999_999_987, "m", survey));
+        assertEquals("160.31448971902233", Quantity.of(160.314_489_719_022_33, "").toString());
+    }
 }
