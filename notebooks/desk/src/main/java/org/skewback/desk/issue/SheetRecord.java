@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
+import org.skewback.desk.notebook.Cell;
 import org.skewback.desk.notebook.Notebook;
 import org.skewback.desk.notebook.Output;
 
@@ -53,6 +54,7 @@ public record SheetRecord(String number, String text, CheckCount checks, List<St
      *     sheets, or leaves out what the notebook says, shown or not, so that a check could be missed
      */
     public static @Nullable SheetRecord of(Notebook notebook, List<Output> living) throws Problem {
+        requireNoNamesakes(notebook);
         @Nullable JsonNode last = null;
         Map<String, Set<String>> said = new LinkedHashMap<>();
         for (Output.Display display : displays(notebook)) {
@@ -82,6 +84,35 @@ public record SheetRecord(String number, String text, CheckCount checks, List<St
         said.values().removeIf(Set::isEmpty);
         requireNothingLost(last, said);
         return last == null ? null : read(last);
+    }
+
+    /**
+     * A sheet counts its blocks and shows each under one cell; where another cell shows one of the
+     * same count, a second sheet of the same number and title has begun to count anew.
+     */
+    private static void requireNoNamesakes(Notebook notebook) throws Problem {
+        Map<String, Set<String>> before = new LinkedHashMap<>();
+        for (Cell cell : notebook.cells()) {
+            Map<String, Set<String>> here = new LinkedHashMap<>();
+            for (Output output : cell.outputs()) {
+                if (output instanceof Output.Display display) {
+                    gather(display, here);
+                }
+            }
+            for (Map.Entry<String, Set<String>> shown : here.entrySet()) {
+                Set<String> earlier =
+                        before.computeIfAbsent(shown.getKey(), name -> new LinkedHashSet<>());
+                for (String block : shown.getValue()) {
+                    if (!earlier.add(block)) {
+                        throw new Problem(
+                                "it begins the sheet"
+                                        + quoted(Set.of(shown.getKey()))
+                                        + " twice, so that blocks of the first would be taken for"
+                                        + " blocks of the second; keep one sheet in a notebook");
+                    }
+                }
+            }
+        }
     }
 
     /** Takes note of the blocks that a part names, by the sheet that says them. */

@@ -385,6 +385,21 @@ class PackageIssueTest {
         return stops(PAGES);
     }
 
+    /** Each counts its blocks from b1, so that the pages would show one for the other. */
+    @Test
+    void twoSheetsOfOneNumberAndTitleInOneNotebookStopTheIssue() throws Exception {
+        twoSheets();
+        issue(PAGES);
+        String part = "part {\"number\":\"02\",\"title\":\"T\",\"blocks\":[\"b1\"]}";
+        notebook(
+                "more/02-second.ipynb",
+                "# 02 Second",
+                part + "\nrecord " + record("02", "failed"),
+                part + "\nrecord " + record("02", "passed"));
+        String said = stops(PAGES);
+        assertTrue(said.contains("it begins the sheet \"02 T\" twice"), said);
+    }
+
     @Test
     void aSheetMayShowAgainWhatItsRecordHolds() throws Exception {
         twoSheets();
