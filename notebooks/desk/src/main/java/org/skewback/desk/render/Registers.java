@@ -179,9 +179,10 @@ final class Registers {
         String table =
                 rows.isEmpty()
                         ? "<p>No sheet has a given of its own.</p>\n"
-                        : "<table class=\"givens\"><thead><tr><th scope=\"col\">Given</th><th"
-                                + " scope=\"col\">What it is</th><th scope=\"col\">Source</th><th"
-                                + " scope=\"col\">Sheet</th></tr></thead><tbody>"
+                        : "<table class=\"givens all\"><thead><tr><th scope=\"col\""
+                                + " class=\"value\">Given</th><th scope=\"col\">What it is</th><th"
+                                + " scope=\"col\" class=\"source\">Source</th><th scope=\"col\""
+                                + " class=\"sheet\">Sheet</th></tr></thead><tbody>"
                                 + rows
                                 + "</tbody></table>\n";
         return table + said(Block.Assumption.class, "Assumed", level);
