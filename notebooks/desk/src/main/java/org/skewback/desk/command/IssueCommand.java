@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
 import org.skewback.desk.issue.CheckCount;
@@ -47,7 +48,7 @@ import picocli.CommandLine.TypeConversionException;
         })
 final class IssueCommand implements Callable<Integer> {
 
-    private final List<PackageRenderer> renderers;
+    private final Supplier<List<PackageRenderer>> renderers;
     private final Function<Duration, KernelLauncher> kernels;
 
     @Spec private @Nullable CommandSpec spec;
@@ -92,11 +93,12 @@ final class IssueCommand implements Callable<Integer> {
     /**
      * Makes the verb.
      *
-     * @param renderers make the readable forms of an issue
+     * @param renderers gives what makes the readable forms of an issue
      * @param kernels gives what starts kernels, for the longest time that a cell may run
      */
-    IssueCommand(List<PackageRenderer> renderers, Function<Duration, KernelLauncher> kernels) {
-        this.renderers = List.copyOf(renderers);
+    IssueCommand(
+            Supplier<List<PackageRenderer>> renderers, Function<Duration, KernelLauncher> kernels) {
+        this.renderers = renderers;
         this.kernels = kernels;
     }
 
@@ -130,7 +132,7 @@ final class IssueCommand implements Callable<Integer> {
         PackageIssue issue =
                 new PackageIssue(
                                 kernels.apply(cellTime),
-                                renderers,
+                                renderers.get(),
                                 Version.ofAll(),
                                 localRepository,
                                 progress)

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
 import org.skewback.desk.jupyter.KernelCommand;
@@ -48,7 +49,7 @@ public final class Skewback implements Runnable {
         Charset charset = charset();
         PrintWriter out = writer(FileDescriptor.out, charset);
         PrintWriter err = writer(FileDescriptor.err, charset);
-        int code = commandLine(renderers(), Skewback::kernels, out, err).execute(words);
+        int code = commandLine(Skewback::renderers, Skewback::kernels, out, err).execute(words);
         out.flush();
         err.flush();
         System.exit(code);
@@ -67,14 +68,14 @@ public final class Skewback implements Runnable {
     /**
      * Gives the command line of the program.
      *
-     * @param renderers make the readable forms of an issue
+     * @param renderers gives what makes the readable forms of an issue, which takes some preparation
      * @param kernels gives what starts kernels, for the longest time that a cell may run
      * @param out where to print
      * @param err where to print what is wrong
      * @return the command line
      */
     static CommandLine commandLine(
-            List<PackageRenderer> renderers,
+            Supplier<List<PackageRenderer>> renderers,
             Function<Duration, KernelLauncher> kernels,
             PrintWriter out,
             PrintWriter err) {

@@ -25,7 +25,7 @@ class AuditReportsTest {
 
     private int audit(Path issue) {
         return Skewback.commandLine(
-                        List.of(),
+                        List::of,
                         time -> new ScriptedKernels(),
                         new PrintWriter(out),
                         new PrintWriter(out))

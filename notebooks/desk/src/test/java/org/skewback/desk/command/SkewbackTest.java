@@ -36,7 +36,7 @@ class SkewbackTest {
 
     private int run(List<PackageRenderer> renderers, String... words) {
         return Skewback.commandLine(
-                        renderers,
+                        () -> renderers,
                         time -> {
                             cellTimes.add(time);
                             return new ScriptedKernels();
