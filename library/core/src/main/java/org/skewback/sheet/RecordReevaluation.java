@@ -12,10 +12,12 @@ import org.skewback.quantity.Reevaluation;
  * the record says otherwise, the place is listed. No code of a notebook is run. A record that
  * passes is consistent; who wrote it, and whether its givens are right, it cannot show.
  *
+ * @param record the record as read
  * @param nodes how each number came out
  * @param contradictions where the record says what does not follow from its own values
  */
-public record RecordReevaluation(Reevaluation nodes, List<Contradiction> contradictions) {
+public record RecordReevaluation(
+        SheetRecord record, Reevaluation nodes, List<Contradiction> contradictions) {
 
     /**
      * A place where a record says what does not follow from its values.
@@ -29,6 +31,7 @@ public record RecordReevaluation(Reevaluation nodes, List<Contradiction> contrad
     /**
      * Keeps a copy of the list.
      *
+     * @param record the record as read
      * @param nodes how each number came out
      * @param contradictions where the record says what does not follow from its own values
      */
@@ -58,7 +61,7 @@ public record RecordReevaluation(Reevaluation nodes, List<Contradiction> contrad
                         contradictions.add(new Contradiction(place, before, after));
                     }
                 });
-        return new RecordReevaluation(Reevaluation.of(graph), contradictions);
+        return new RecordReevaluation(read, Reevaluation.of(graph), contradictions);
     }
 
     /**

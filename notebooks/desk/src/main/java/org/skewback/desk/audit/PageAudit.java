@@ -11,13 +11,12 @@ import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
 import org.skewback.desk.holding.Holding;
 import org.skewback.desk.issue.IssuedManifest;
-import org.skewback.desk.issue.RunDocument;
 import org.skewback.desk.issue.RunPackage;
 import org.skewback.desk.render.HtmlPackage;
 import org.skewback.desk.render.Markup;
+import org.skewback.desk.render.ReadPackage;
 import org.skewback.desk.render.Xml;
 import org.skewback.sheet.Entry;
-import org.skewback.sheet.RecordReader;
 import org.skewback.sheet.SheetRecord;
 import org.w3c.dom.Document;
 
@@ -54,11 +53,12 @@ final class PageAudit {
             sameProgram = program.equals(manifest.software().get("Skewback"));
             PrintAudit print = new PrintAudit(holding, findings, sameProgram);
             print.begin();
-            RunPackage run = start(manifest, program);
+            RunPackage run = RecordedPackage.of(manifest, holding);
+            ReadPackage whole = read(run);
             if (!holding.isPrinted()) {
-                auditScreen(run);
+                auditScreen(whole);
             }
-            print.audit(run, names);
+            print.audit(run, whole, names);
             if (redraw) {
                 print.redraw(run);
             }
@@ -72,36 +72,30 @@ final class PageAudit {
 
     /** Holds the pages for the screen alone against the records. */
     void auditScreen(IssuedManifest manifest, String program) throws IOException, Problem {
-        auditScreen(start(manifest, program));
+        sameProgram = program.equals(manifest.software().get("Skewback"));
+        auditScreen(read(RecordedPackage.of(manifest, holding)));
     }
 
-    private RunPackage start(IssuedManifest manifest, String program) throws IOException, Problem {
-        sameProgram = program.equals(manifest.software().get("Skewback"));
-        RunPackage run = RecordedPackage.of(manifest, holding);
-        for (RunDocument document : run.documents()) {
-            names.put(document.slug(), names(document));
-        }
-        return run;
+    private ReadPackage read(RunPackage run) {
+        ReadPackage whole = ReadPackage.of(run);
+        whole.records().forEach((slug, record) -> names.put(slug, names(record)));
+        return whole;
     }
 
     /** The names of a sheet's blocks by the identifiers of their elements. */
-    private static Map<String, String> names(RunDocument document) {
+    private static Map<String, String> names(SheetRecord record) {
         Map<String, String> names = new LinkedHashMap<>();
-        String json = document.record();
-        if (json != null) {
-            SheetRecord record = RecordReader.read(json);
-            for (Entry entry : record.entries()) {
-                String name = record.numbering().name(entry);
-                names.put(
-                        Markup.identifier(entry.id()),
-                        name.isEmpty() ? RecordNames.kind(entry.block()) : name);
-            }
+        for (Entry entry : record.entries()) {
+            String name = record.numbering().name(entry);
+            names.put(
+                    Markup.identifier(entry.id()),
+                    name.isEmpty() ? RecordNames.kind(entry.block()) : name);
         }
         return names;
     }
 
-    private void auditScreen(RunPackage run) throws IOException, Problem {
-        Map<String, String> pages = new HtmlPackage().pages(run);
+    private void auditScreen(ReadPackage whole) throws IOException, Problem {
+        Map<String, String> pages = new HtmlPackage().pages(whole);
         for (Map.Entry<String, String> page : pages.entrySet()) {
             String path = page.getKey();
             if (!holding.paths().contains(path)) {

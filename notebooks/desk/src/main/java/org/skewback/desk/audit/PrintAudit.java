@@ -25,6 +25,7 @@ import org.skewback.desk.issue.Manifest;
 import org.skewback.desk.issue.RunDocument;
 import org.skewback.desk.issue.RunPackage;
 import org.skewback.desk.render.PdfPackage;
+import org.skewback.desk.render.ReadPackage;
 import org.w3c.dom.Document;
 
 /** Holds the text of the PDF against what is recorded. */
@@ -64,14 +65,14 @@ final class PrintAudit {
         if (file == null) {
             return new Read(files, List.of(), List.of());
         }
-        if (!holding.isPrinted()) {
-            try (PdfHolding embedded = new PdfHolding(file)) {
-                for (String path : embedded.paths()) {
-                    files.put(path, embedded.read(path, Holding.LONGEST));
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            if (!holding.isPrinted()) {
+                try (PdfHolding embedded = new PdfHolding(file, pdf)) {
+                    for (String path : embedded.paths()) {
+                        files.put(path, embedded.read(path, Holding.LONGEST));
+                    }
                 }
             }
-        }
-        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
             PrintedText text = PrintedText.of(pdf);
             return new Read(files, text.pieces(), Bookmark.of(pdf, text));
         }
@@ -91,7 +92,8 @@ final class PrintAudit {
         }
     }
 
-    void audit(RunPackage run, Map<String, Map<String, String>> names) throws IOException, Problem {
+    void audit(RunPackage run, ReadPackage whole, Map<String, Map<String, String>> names)
+            throws IOException, Problem {
         if (holding.pdf() == null) {
             return;
         }
@@ -104,7 +106,7 @@ final class PrintAudit {
                                             PdfPackage.identifier(document.slug(), id),
                                             document.title() + ", " + name));
         }
-        Document page = PdfPackage.page(run);
+        Document page = PdfPackage.words(whole, false);
         List<ExpectedText.Piece> expected = ExpectedText.of(page, titles.keySet());
         Read read = whatWasRead();
         if (!holding.isPrinted()) {
@@ -116,7 +118,14 @@ final class PrintAudit {
             return;
         }
         boolean marked = auditBookmarks(Bookmark.wanted(page), read.bookmarks());
-        List<TextMatch.Mismatch> mismatches = TextMatch.of(expected, String.join("", shown));
+        String text = String.join("", shown);
+        List<TextMatch.Mismatch> mismatches = TextMatch.of(expected, text);
+        if (!mismatches.isEmpty()) {
+            // Only now does it matter whether a picture could not be printed, which takes long to
+            // try.
+            Document tried = PdfPackage.words(whole, true);
+            mismatches = TextMatch.of(ExpectedText.of(tried, titles.keySet()), text);
+        }
         for (TextMatch.Mismatch mismatch :
                 mismatches.subList(0, Math.min(MOST_TOLD, mismatches.size()))) {
             String name = titles.getOrDefault(mismatch.owner(), "around the blocks");

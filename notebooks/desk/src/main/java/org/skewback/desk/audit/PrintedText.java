@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -13,9 +12,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedCo
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
-import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
-import org.apache.pdfbox.text.PDFMarkedContentExtractor;
-import org.apache.pdfbox.text.TextPosition;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,8 +43,9 @@ final class PrintedText {
      */
     static PrintedText of(PDDocument document) throws IOException {
         PrintedText text = new PrintedText();
+        MarkedText reader = new MarkedText();
         for (PDPage page : document.getPages()) {
-            text.pages.put(page.getCOSObject(), marked(page));
+            text.pages.put(page.getCOSObject(), reader.of(page));
         }
         @Nullable PDStructureTreeRoot root = document.getDocumentCatalog().getStructureTreeRoot();
         if (root != null) {
@@ -65,35 +62,6 @@ final class PrintedText {
     /** The text of a page as it is drawn; empty where the document has no such page. */
     String page(COSDictionary page) {
         return String.join("", pages.getOrDefault(page, Map.of()).values());
-    }
-
-    private static Map<Integer, String> marked(PDPage page) throws IOException {
-        PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
-        extractor.setSuppressDuplicateOverlappingText(false);
-        extractor.processPage(page);
-        Map<Integer, String> texts = new TreeMap<>();
-        for (PDMarkedContent content : extractor.getMarkedContents()) {
-            if (content.getMCID() >= 0) {
-                StringBuilder text = new StringBuilder();
-                append(text, content, 0);
-                texts.merge(content.getMCID(), text.toString(), String::concat);
-            }
-        }
-        return texts;
-    }
-
-    private static void append(StringBuilder text, PDMarkedContent content, int depth)
-            throws IOException {
-        if (depth > DEEPEST) {
-            throw new IOException("marked content is nested too deep");
-        }
-        for (Object part : content.getContents()) {
-            if (part instanceof TextPosition position) {
-                text.append(position.getUnicode());
-            } else if (part instanceof PDMarkedContent inner) {
-                append(text, inner, depth + 1);
-            }
-        }
     }
 
     private void take(PDStructureNode node, @Nullable COSDictionary above, int depth)

@@ -16,7 +16,6 @@ import org.skewback.quantity.Numerals;
 import org.skewback.quantity.Unit;
 import org.skewback.sheet.Entry;
 import org.skewback.sheet.Numbering;
-import org.skewback.sheet.RecordReader;
 import org.skewback.sheet.SheetRecord;
 
 /** Says of each number of a record what it is on its sheet and which givens feed it. */
@@ -69,10 +68,11 @@ final class RecordIndex {
     /**
      * Indexes a record.
      *
-     * @throws IllegalArgumentException when it is no record
+     * @param record the record as read
+     * @param json its text
+     * @throws IllegalArgumentException when the text is no JSON
      */
-    static RecordIndex of(String json) {
-        SheetRecord record = RecordReader.read(json);
+    static RecordIndex of(SheetRecord record, String json) {
         try {
             return new RecordIndex(record, Json.read(json));
         } catch (IOException e) {

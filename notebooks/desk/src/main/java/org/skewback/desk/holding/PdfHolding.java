@@ -49,12 +49,30 @@ public final class PdfHolding implements Holding {
         this.pdf = pdf;
         this.most = most;
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
-            @Nullable PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
-            @Nullable PDEmbeddedFilesNameTreeNode tree =
-                    names == null ? null : names.getEmbeddedFiles();
-            if (tree != null) {
-                take(tree, 0);
-            }
+            take(document);
+        }
+    }
+
+    /**
+     * Reads the files out of a PDF that is open.
+     *
+     * @param pdf its file
+     * @param document the document in it, which stays open
+     * @throws IOException when it cannot be read
+     * @throws Problem when it holds none, or more than an issue would
+     */
+    public PdfHolding(Path pdf, PDDocument document) throws IOException, Problem {
+        this.pdf = pdf;
+        this.most = MOST_BYTES;
+        take(document);
+    }
+
+    private void take(PDDocument document) throws IOException, Problem {
+        @Nullable PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
+        @Nullable PDEmbeddedFilesNameTreeNode tree =
+                names == null ? null : names.getEmbeddedFiles();
+        if (tree != null) {
+            take(tree, 0);
         }
         if (files.isEmpty() && refused.isEmpty()) {
             throw new Problem(

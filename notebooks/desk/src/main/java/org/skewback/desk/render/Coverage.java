@@ -3,7 +3,9 @@ package org.skewback.desk.render;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TrueTypeFont;
 
@@ -12,8 +14,12 @@ final class Coverage {
 
     private static final int UNKNOWN = 0xFFFD;
 
+    /** Every font has the characters from the space to before this, which most of a page are. */
+    private static final int SIMPLE = 0x7F;
+
     private final List<CmapLookup> text = new ArrayList<>();
     private final CmapLookup spare;
+    private final Map<Integer, Boolean> known = new HashMap<>();
 
     Coverage() {
         for (Fonts font : List.of(Fonts.TEXT, Fonts.HEAVY, Fonts.SLANTED, Fonts.CODE)) {
@@ -38,11 +44,16 @@ final class Coverage {
     /** Puts U+FFFD, which can be seen, in place of what no font has. */
     String printable(String page) {
         StringBuilder printable = new StringBuilder(page.length());
-        page.codePoints()
-                .forEach(
-                        c ->
-                                printable.appendCodePoint(
-                                        c == '\n' || c == '\t' || has(c) ? c : UNKNOWN));
-        return printable.toString();
+        int from = 0;
+        int c;
+        for (int i = 0; i < page.length(); i += Character.charCount(c)) {
+            c = page.codePointAt(i);
+            boolean plain = (c >= ' ' && c < SIMPLE) || c == '\n' || c == '\t';
+            if (!plain && !known.computeIfAbsent(c, this::has)) {
+                printable.append(page, from, i).appendCodePoint(UNKNOWN);
+                from = i + Character.charCount(c);
+            }
+        }
+        return printable.append(page, from, page.length()).toString();
     }
 }

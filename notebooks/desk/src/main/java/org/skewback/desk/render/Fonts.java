@@ -4,10 +4,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.Base64;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
@@ -69,7 +67,7 @@ enum Fonts {
         return bytes(file);
     }
 
-    private static byte[] bytes(String file) {
+    static byte[] bytes(String file) {
         try (InputStream in = Fonts.class.getResourceAsStream("fonts/" + file)) {
             if (in == null) {
                 throw new IllegalStateException("the font " + file + " is missing");
@@ -89,66 +87,33 @@ enum Fonts {
         }
     }
 
-    /** The font faces of a page, cut down to the characters that the page has. */
-    static String faces(String page) {
-        Set<Integer> used = new TreeSet<>();
-        page.codePoints().forEach(used::add);
-        StringBuilder faces = new StringBuilder();
-        for (Fonts font : List.of(TEXT, HEAVY, SLANTED)) {
-            faces.append(face(font, "font/ttf", font.cut(used)));
-        }
-        if (page.contains("<math")) {
-            faces.append(face(MATHS, "font/woff2", bytes("StixTwoMath-subset.woff2")));
-        }
-        return faces.toString();
-    }
-
-    private static String face(Fonts font, String type, byte[] bytes) {
-        return "@font-face{font-family:\""
-                + font.family
-                + "\";font-weight:"
-                + font.weight
-                + ";font-style:"
-                + (font.italic ? "italic" : "normal")
-                + ";src:url(data:"
-                + type
-                + ";base64,"
-                + Base64.getEncoder().encodeToString(bytes)
-                + ")}\n";
-    }
-
     /**
      * Gives the font with every character but without ligatures, whose glyphs a PDF could not name.
      */
     byte[] plain() {
-        Set<Integer> all = new TreeSet<>();
         try (TrueTypeFont font = open()) {
             CmapLookup glyphs = font.getUnicodeCmapLookup();
+            BitSet all = new BitSet();
             for (int c = 0x20; c <= LAST; c++) {
-                if (glyphs.getGlyphId(c) != 0) {
-                    all.add(c);
-                }
+                all.set(c, glyphs.getGlyphId(c) != 0);
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException("the font " + file + " cannot be read", e);
-        }
-        return cut(all);
-    }
-
-    private byte[] cut(Set<Integer> used) {
-        try (TrueTypeFont font = open()) {
-            CmapLookup glyphs = font.getUnicodeCmapLookup();
-            TTFSubsetter subset = new TTFSubsetter(font, KEPT);
-            for (int c : used) {
-                if (c <= LAST && glyphs.getGlyphId(c) != 0) {
-                    subset.add(c);
-                }
-            }
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            subset.writeToStream(out);
-            return out.toByteArray();
+            return cut(font, all);
         } catch (IOException e) {
             throw new UncheckedIOException("the font " + file + " cannot be cut down", e);
         }
+    }
+
+    /** Gives a font without what is not used. */
+    static byte[] cut(TrueTypeFont font, BitSet used) throws IOException {
+        CmapLookup glyphs = font.getUnicodeCmapLookup();
+        TTFSubsetter subset = new TTFSubsetter(font, KEPT);
+        for (int c = used.nextSetBit(0); c >= 0 && c <= LAST; c = used.nextSetBit(c + 1)) {
+            if (glyphs.getGlyphId(c) != 0) {
+                subset.add(c);
+            }
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        subset.writeToStream(out);
+        return out.toByteArray();
     }
 }

@@ -31,8 +31,9 @@ public final class HtmlPackage implements PackageRenderer {
     private static final String CAUTIONS = "Cautions";
 
     private final String style;
+    private final FontFaces fonts = new FontFaces();
 
-    /** Makes a writer; it keeps nothing between packages. */
+    /** Makes a writer; it keeps nothing of a package. */
     public HtmlPackage() {
         this.style = resource("page.css");
     }
@@ -52,7 +53,16 @@ public final class HtmlPackage implements PackageRenderer {
      * @return the text of each page by its path in the issued folder
      */
     public Map<String, String> pages(RunPackage run) {
-        ReadPackage whole = ReadPackage.of(run);
+        return pages(ReadPackage.of(run));
+    }
+
+    /**
+     * Gives the pages of a package that has been read.
+     *
+     * @param whole the package
+     * @return the text of each page by its path in the issued folder
+     */
+    public Map<String, String> pages(ReadPackage whole) {
         Map<String, String> pages = new LinkedHashMap<>();
         pages.put("index.html", index(whole));
         Registers registers = new Registers(whole, HtmlPackage::fromIndex);
@@ -334,7 +344,7 @@ public final class HtmlPackage implements PackageRenderer {
                 + " initial-scale=1\"/>\n<meta name=\"description\" content=\""
                 + Markup.attribute(description)
                 + "\"/>\n<style>\n"
-                + Fonts.faces(body)
+                + fonts.of(body)
                 + style
                 + "</style>\n</head>\n"
                 + body

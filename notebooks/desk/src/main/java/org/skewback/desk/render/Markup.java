@@ -28,9 +28,16 @@ public final class Markup {
      */
     public static String allowed(String written) {
         StringBuilder allowed = new StringBuilder(written.length());
-        written.codePoints()
-                .forEach(c -> allowed.appendCodePoint(HtmlWriter.isAllowed(c) ? c : REPLACEMENT));
-        return allowed.toString();
+        int from = 0;
+        int c;
+        for (int i = 0; i < written.length(); i += Character.charCount(c)) {
+            c = written.codePointAt(i);
+            if (!HtmlWriter.isAllowed(c)) {
+                allowed.append(written, from, i).append(REPLACEMENT);
+                from = i + Character.charCount(c);
+            }
+        }
+        return allowed.append(written, from, written.length()).toString();
     }
 
     /** Escapes text to stand between the double quotes of an attribute. */

@@ -30,6 +30,7 @@ import java.util.logging.Level;
 import java.util.zip.CRC32;
 import javax.xml.transform.TransformerException;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
@@ -55,6 +56,13 @@ import org.w3c.dom.NodeList;
  * dates are the package's own. Nothing outside the package is read while it is made.
  */
 public final class PdfPackage implements PackageRenderer {
+
+    /**
+     * Objects that are compressed together. Whoever reads one reads all of its stream, and the library
+     * that reads these files again takes note of every object of the file for each stream, so that
+     * many small streams take the longest.
+     */
+    private static final int OBJECTS_A_STREAM = 10_000;
 
     /**
      * Makes a writer; it keeps nothing between packages.
@@ -100,17 +108,19 @@ public final class PdfPackage implements PackageRenderer {
 
     /**
      * Gives the words of the page from which the PDF is made, before it is broken into sheets of
-     * paper; its style and the drawings of its equations are left out.
+     * paper; its style and the drawings of its equations and pictures are left out.
      *
-     * @param run the package as run
+     * @param whole the package
+     * @param pictures whether each picture is tried, as when the PDF is made, and one that cannot be
+     *     printed is named; else words stand there as for one that can
      * @return a tree of XHTML
      */
-    public static Document page(RunPackage run) {
-        return page(new PrintedBook(ReadPackage.of(run), false).page());
+    public static Document words(ReadPackage whole, boolean pictures) {
+        return page(new PrintedBook(whole, pictures ? Drawing.TRIED : Drawing.LEFT_OUT).page());
     }
 
     /**
-     * Gives the identifier of a block's element in {@link #page(RunPackage)}.
+     * Gives the identifier of a block's element in {@link #words}.
      *
      * @param slug name of the document's files
      * @param block identifier of the block
@@ -121,7 +131,7 @@ public final class PdfPackage implements PackageRenderer {
     }
 
     private static String text(RunPackage run) {
-        return new PrintedBook(ReadPackage.of(run), true).page();
+        return new PrintedBook(ReadPackage.of(run), Drawing.DONE).page();
     }
 
     private static Document page(String text) {
@@ -184,7 +194,7 @@ public final class PdfPackage implements PackageRenderer {
                 fixColours(pdf);
                 EmbeddedFiles.put(pdf, files, date(info));
                 ByteArrayOutputStream out = new ByteArrayOutputStream();
-                pdf.save(out);
+                pdf.save(out, new CompressParameters(OBJECTS_A_STREAM));
                 return out.toByteArray();
             }
         }

@@ -32,20 +32,25 @@ final class PrintMedium implements Medium {
     /** White round the outline, in em, so that no edge is cut. */
     private static final double MARGIN = 0.05;
 
+    private static final byte[] NOTHING = {};
+
     private final ReadPackage whole;
-    private final boolean drawn;
-    private final Typesetter typesetter = new Typesetter(new MathGlyphs(), WIDEST / SIZE);
+    private final Drawing drawing;
+    private final @Nullable Typesetter typesetter;
     private final Map<String, String> set = new HashMap<>();
     private final List<String> cells = new ArrayList<>();
 
     /**
      * Makes the medium.
      *
-     * @param drawn whether equations are drawn; where they are not, only their words stand there
+     * @param drawing whether equations and pictures are drawn; where they are not, only their words
+     *     stand there
      */
-    PrintMedium(ReadPackage whole, boolean drawn) {
+    PrintMedium(ReadPackage whole, Drawing drawing) {
         this.whole = whole;
-        this.drawn = drawn;
+        this.drawing = drawing;
+        this.typesetter =
+                drawing == Drawing.DONE ? new Typesetter(new MathGlyphs(), WIDEST / SIZE) : null;
     }
 
     /** Gives the sources of the cells since the last time, in order. */
@@ -67,7 +72,7 @@ final class PrintMedium implements Medium {
 
     private String picture(String mathml, boolean display) {
         String words = MathWords.of(mathml);
-        Box box = typesetter.set(mathml);
+        Box box = typesetter == null ? null : typesetter.set(mathml);
         if (box == null || box.width() <= 0) {
             return "<span class=\"formula\">" + Markup.text(words) + "</span>";
         }
@@ -83,13 +88,13 @@ final class PrintMedium implements Medium {
                                 : ";vertical-align:-"
                                         + points((box.descent() + MARGIN) * size)
                                         + "pt");
-        String svg = drawn ? svg(box, size) : "";
         return "<img class=\"formula\" alt=\""
                 + Markup.attribute(words)
                 + "\" style=\""
                 + style
                 + "\" src=\"data:image/svg+xml;base64,"
-                + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8))
+                + Base64.getEncoder()
+                        .encodeToString(svg(box, size).getBytes(StandardCharsets.UTF_8))
                 + "\"/>";
     }
 
@@ -144,8 +149,8 @@ final class PrintMedium implements Medium {
     @Override
     public String picture(String mediaType, String base64, String alternative) {
         String said = alternative.isBlank() ? "picture without a description" : alternative;
-        byte[] bytes = PrintedPicture.of(mediaType, base64);
-        if (bytes.length == 0) {
+        byte[] bytes = drawing == Drawing.LEFT_OUT ? NOTHING : PrintedPicture.of(mediaType, base64);
+        if (bytes.length == 0 && drawing != Drawing.LEFT_OUT) {
             return "<span class=\"formula\">[picture that cannot be printed: "
                     + Markup.text(said)
                     + "]</span>";

@@ -17,20 +17,20 @@ final class PrintedBook {
 
     private final ReadPackage whole;
     private final PackageInfo info;
-    private final boolean drawn;
+    private final Drawing drawing;
     private final PrintMedium medium;
     private final Registers registers;
 
     /**
      * Makes the book.
      *
-     * @param drawn whether it is to be printed; else it holds the words without style and equations
+     * @param drawing {@link Drawing#DONE} where it is to be printed; else it has no style either
      */
-    PrintedBook(ReadPackage whole, boolean drawn) {
+    PrintedBook(ReadPackage whole, Drawing drawing) {
         this.whole = whole;
         this.info = whole.info();
-        this.drawn = drawn;
-        this.medium = new PrintMedium(whole, drawn);
+        this.drawing = drawing;
+        this.medium = new PrintMedium(whole, drawing);
         this.registers = new Registers(whole, medium::address);
     }
 
@@ -61,7 +61,7 @@ final class PrintedBook {
                         + Markup.attribute(info.summary())
                         + "\"/>"
                         + bookmarks()
-                        + (drawn ? style() : "")
+                        + (drawing == Drawing.DONE ? style() : "")
                         + "</head><body>"
                         + body
                         + "</body></html>";

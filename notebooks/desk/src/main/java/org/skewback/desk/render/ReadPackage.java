@@ -20,19 +20,41 @@ import org.skewback.sheet.SheetRecord;
  * @param environment versions of what they ran on, by name
  * @param checking sets what stands on the checker's side
  */
-record ReadPackage(
+public record ReadPackage(
         PackageInfo info,
         List<ReadDocument> documents,
         Map<String, String> environment,
         CheckingWriter checking) {
 
-    static ReadPackage of(RunPackage run) {
+    /**
+     * Reads the records of a package.
+     *
+     * @param run the package as run
+     * @return the package with its records
+     * @throws IllegalArgumentException when one of its records is none
+     */
+    public static ReadPackage of(RunPackage run) {
         List<ReadDocument> documents = run.documents().stream().map(ReadDocument::of).toList();
         return new ReadPackage(
                 run.info(),
                 documents,
                 new LinkedHashMap<>(run.environment()),
                 new CheckingWriter(run, documents));
+    }
+
+    /**
+     * Gives the records.
+     *
+     * @return the record of each document that kept a sheet, by the name of its files
+     */
+    public Map<String, SheetRecord> records() {
+        Map<String, SheetRecord> records = new LinkedHashMap<>();
+        for (ReadDocument document : documents) {
+            if (document.record() != null) {
+                records.put(document.slug(), document.record());
+            }
+        }
+        return records;
     }
 
     /** Finds the document whose sheet bears a number. */

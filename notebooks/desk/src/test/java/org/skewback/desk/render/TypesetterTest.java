@@ -1,10 +1,12 @@
 package org.skewback.desk.render;
 
+import static java.util.stream.Collectors.joining;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -103,5 +105,13 @@ final class TypesetterTest {
                             assertTrue(!inFormulas || glyphs.has(c), "mathematics lacks " + name);
                         });
         assertTrue(glyphs.has(0x2009), "the space between groups of digits");
+    }
+
+    @Test
+    void whatNoFontHasIsSeenToBeMissingAndAllElseStays() {
+        String ascii = IntStream.range(' ', 0x7F).mapToObj(Character::toString).collect(joining());
+        Coverage coverage = new Coverage();
+        ascii.chars().forEach(c -> assertTrue(coverage.has(c), Character.toString(c)));
+        assertEquals(ascii + "\n\tα\uFFFD–\uFFFD.", coverage.printable(ascii + "\n\tα漢–😀."));
     }
 }
