@@ -123,14 +123,38 @@ public final class BucklingAnalysis {
      * @throws NotConvergedException if the iteration does not converge
      */
     public Buckling factors(FrameSolution growing, int count, Monitor monitor) {
-        if (growing.model() != linear.model()) {
+        requireOwn(growing);
+        return find(null, growing, count, monitor);
+    }
+
+    /**
+     * Finds the lowest factors by which the forces of a solution can grow beside those of another that
+     * do not.
+     *
+     * @param permanent the solution whose forces stay as they are
+     * @param growing the solution whose forces grow, themselves at factor 1
+     * @param count how many factors, 1 or more
+     * @param monitor may stop the work
+     * @return factors and shapes
+     * @throws IllegalArgumentException if a solution is of another model, or the structure buckles under
+     *     the permanent one already
+     * @throws NotConvergedException if the iteration does not converge
+     */
+    public Buckling factors(
+            FrameSolution permanent, FrameSolution growing, int count, Monitor monitor) {
+        requireOwn(permanent);
+        requireOwn(growing);
+        return find(permanent, growing, count, monitor);
+    }
+
+    private void requireOwn(FrameSolution solution) {
+        if (solution.model() != linear.model()) {
             throw new IllegalArgumentException(
                     "solution "
-                            + growing.name()
+                            + solution.name()
                             + " is of another model; allowed is the model of"
                             + " this analysis.");
         }
-        return find(null, growing, count, monitor);
     }
 
     private Buckling find(

@@ -84,6 +84,9 @@ final class FieldReader {
             }
             return quantity.si();
         }
+        if (field.isEmpty()) {
+            throw refused(record, column, unit.isEmpty() ? "a number" : "a number, in " + unit);
+        }
         Unit own = unit(column);
         if (!own.dimension().equals(wanted.dimension())) {
             throw new TableException(

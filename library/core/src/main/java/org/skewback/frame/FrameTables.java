@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.skewback.cable.Cable;
 import org.skewback.data.CsvTable;
 import org.skewback.quantity.Quantity;
 import org.skewback.steel.Box;
@@ -32,18 +33,21 @@ import org.skewback.steel.Tube;
  *   <li>sections: name, kind (given, box, I, tube, rectangle), then area, shear area y, shear area z
  *       (blank for no shear flexibility), torsion constant, second moment y, second moment z; or
  *       width, height, web, flange (a tube: height is its diameter, web its wall)
- *   <li>members: name, kind (beam, bar, tension bar, compression bar, link), start, end, material,
+ *   <li>members: name, kind (beam, bar, tension bar, compression bar, link, cable), start, end, material,
  *       section, end section (of a taper), upward x … z, roll, start arm x … z, end arm x … z, start
  *       joint, end joint. A joint is blank for rigid, or lists what gives, as in {@code about y} or
  *       {@code about y = 2e7; along x} (springs in N/m and N·m/rad). A link lists all its springs in
- *       its start joint
+ *       its start joint. A cable has weight per length, axial stiffness, and its unstressed length or
+ *       the horizontal force that it is drawn to between the nodes as they stand
  *   <li>supports: node, kind (fixed, pinned, along, about; or in plane with node *), x, y, z
  *       (direction), stiffness (N/m or N·m/rad without a unit in the heading; blank for rigid)
- *   <li>loads: case, kind, on (node or member), axes (global, local, projected), at, to; force x … z,
- *       moment x … z (node, point); intensity x … z and end intensity x … z (line); line moment x …
- *       z (line moment); acceleration z (weight; blank for standard gravity); rise, gradient y,
- *       gradient z (temperature); length (lack of fit); tension (initial force); movement x … z,
- *       rotation x … z (ground)
+ *   <li>loads: case, kind, on (node or member; for weight and cable pull none for all, or several
+ *       separated by {@code ;}), axes (global, local, projected), at, to; force x … z, moment x … z
+ *       (node, point); intensity x … z and end intensity x … z (line); line moment x … z and end line
+ *       moment x … z (line moment); acceleration x … z (weight; all blank for standard gravity); rise,
+ *       gradient y, gradient z (temperature); length (lack of fit); tension (initial force, tendon);
+ *       start, middle and end y, z (tendon: its eccentricities); movement x … z, rotation x … z
+ *       (ground); component (N, V_y … M_z) with slip in m or kink in rad (dislocation); cable pull
  * </ul>
  */
 public final class FrameTables {
@@ -85,7 +89,11 @@ public final class FrameTables {
                     "end arm y",
                     "end arm z",
                     "start joint",
-                    "end joint");
+                    "end joint",
+                    "unstressed length",
+                    "weight per length",
+                    "axial stiffness",
+                    "horizontal force");
     private static final List<String> SUPPORTS =
             List.of("node", "kind", "x", "y", "z", "stiffness");
     private static final List<String> LOADS = loadColumns();
@@ -101,14 +109,30 @@ public final class FrameTables {
                         "intensity",
                         "end intensity",
                         "line moment",
+                        "end line moment",
                         "movement",
-                        "rotation")) {
+                        "rotation",
+                        "acceleration")) {
             for (String axis : List.of("x", "y", "z")) {
                 columns.add(vector + " " + axis);
             }
         }
         columns.addAll(
-                List.of("acceleration z", "rise", "gradient y", "gradient z", "length", "tension"));
+                List.of(
+                        "rise",
+                        "gradient y",
+                        "gradient z",
+                        "length",
+                        "tension",
+                        "start y",
+                        "start z",
+                        "middle y",
+                        "middle z",
+                        "end y",
+                        "end z",
+                        "component",
+                        "slip",
+                        "kink"));
         return List.copyOf(columns);
     }
 
@@ -152,12 +176,11 @@ public final class FrameTables {
     public static FrameModel model(Tables tables, Map<String, Quantity> given) {
         FrameModelBuilder builder = FrameModel.builder();
         FieldReader nodes = new FieldReader(tables.nodes(), given, NODES);
+        Map<String, Node> places = new HashMap<>();
         for (int i = 0; i < nodes.size(); i++) {
-            builder.node(
-                    nodes.required(i, "name"),
-                    nodes.number(i, "x", "m", 0),
-                    nodes.number(i, "y", "m", 0),
-                    nodes.number(i, "z", "m", 0));
+            Node node = new Node(nodes.required(i, "name"), nodes.vector(i, "", "m"));
+            places.put(node.name(), node);
+            builder.node(node.name(), node.place().x(), node.place().y(), node.place().z());
         }
         Map<String, Material> materials =
                 materials(new FieldReader(tables.materials(), given, MATERIALS));
@@ -166,7 +189,9 @@ public final class FrameTables {
         FieldReader members = new FieldReader(tables.members(), given, MEMBERS);
         for (int i = 0; i < members.size(); i++) {
             int record = i;
-            builder.add(members.make(record, () -> member(members, record, materials, sections)));
+            builder.add(
+                    members.make(
+                            record, () -> member(members, record, materials, sections, places)));
         }
         FieldReader supports = new FieldReader(tables.supports(), given, SUPPORTS);
         for (int i = 0; i < supports.size(); i++) {
@@ -248,7 +273,11 @@ public final class FrameTables {
     }
 
     private static Member member(
-            FieldReader in, int r, Map<String, Material> materials, Map<String, Section> sections) {
+            FieldReader in,
+            int r,
+            Map<String, Material> materials,
+            Map<String, Section> sections,
+            Map<String, Node> places) {
         String name = in.required(r, "name");
         String start = in.required(r, "start");
         String end = in.required(r, "end");
@@ -294,9 +323,38 @@ public final class FrameTables {
                         ? SpringLink.of(name, start, end, springs)
                         : new SpringLink(name, start, end, springs, Vector.X, upward);
             }
+            case "cable" -> {
+                return cable(in, r, name, node(in, r, "start", places), node(in, r, "end", places));
+            }
             default ->
-                    throw in.refused(r, "kind", "beam, bar, tension bar, compression bar or link");
+                    throw in.refused(
+                            r, "kind", "beam, bar, tension bar, compression bar, link or cable");
         }
+    }
+
+    private static Node node(FieldReader in, int r, String column, Map<String, Node> places) {
+        Node found = places.get(in.text(r, column));
+        if (found == null) {
+            throw in.refused(r, column, "the name of a node");
+        }
+        return found;
+    }
+
+    private static CableMember cable(FieldReader in, int r, String name, Node start, Node end) {
+        double weight = in.number(r, "weight per length", "N/m");
+        double stiffness = in.number(r, "axial stiffness", "N");
+        if (in.has(r, "unstressed length") == in.has(r, "horizontal force")) {
+            throw in.refused(
+                    r, "unstressed length", "either a length here or a horizontal force, not both");
+        }
+        return in.has(r, "horizontal force")
+                ? CableMember.drawnTo(
+                        name, start, end, weight, stiffness, in.number(r, "horizontal force", "N"))
+                : new CableMember(
+                        name,
+                        start.name(),
+                        end.name(),
+                        new Cable(in.number(r, "unstressed length", "m"), weight, stiffness));
     }
 
     private static EndConnection joint(
@@ -394,9 +452,12 @@ public final class FrameTables {
     private static Load load(FieldReader in, int r) {
         String kind = in.required(r, "kind");
         if (kind.equals("weight")) {
+            Vector acceleration = in.vectorOrNone(r, "acceleration ", "m/s²");
             return new SelfWeight(
-                    new Vector(0, 0, in.number(r, "acceleration z", "m/s²", -9.80665)),
-                    in.has(r, "on") ? List.of(in.text(r, "on")) : List.of());
+                    acceleration == null ? new Vector(0, 0, -9.80665) : acceleration,
+                    FrameInput.parts(in.text(r, "on"), ";"));
+        } else if (kind.equals("cable pull")) {
+            return new CablePull(FrameInput.parts(in.text(r, "on"), ";"));
         }
         String on = in.required(r, "on");
         double to = in.number(r, "to", "m", Double.POSITIVE_INFINITY);
@@ -423,8 +484,14 @@ public final class FrameTables {
             }
             case "line moment" -> {
                 Vector moment = in.vector(r, "line moment ", "N·m/m");
+                Vector end = in.vectorOrNone(r, "end line moment ", "N·m/m");
                 yield new LineMoment(
-                        on, in.number(r, "at", "m", 0), to, moment, moment, axes(in, r));
+                        on,
+                        in.number(r, "at", "m", 0),
+                        to,
+                        moment,
+                        end == null ? moment : end,
+                        axes(in, r));
             }
             case "temperature" ->
                     new Warming(
@@ -437,13 +504,42 @@ public final class FrameTables {
             case "ground" ->
                     new GroundMovement(
                             on, in.vector(r, "movement ", "m"), in.vector(r, "rotation ", "rad"));
+            case "tendon" ->
+                    new Tendon(
+                            on,
+                            in.number(r, "tension", "N"),
+                            in.number(r, "start y", "m", 0),
+                            in.number(r, "start z", "m", 0),
+                            in.number(r, "middle y", "m", 0),
+                            in.number(r, "middle z", "m", 0),
+                            in.number(r, "end y", "m", 0),
+                            in.number(r, "end z", "m", 0));
+            case "dislocation" -> {
+                ForceComponent component = component(in, r);
+                yield new Dislocation(
+                        on,
+                        in.number(r, "at", "m", 0),
+                        component,
+                        component.isMoment()
+                                ? in.number(r, "kink", "rad")
+                                : in.number(r, "slip", "m"));
+            }
             default ->
                     throw in.refused(
                             r,
                             "kind",
                             "node, point, line, line moment, weight, temperature, lack of fit,"
-                                    + " initial force or ground");
+                                    + " initial force, tendon, ground, dislocation or cable pull");
         };
+    }
+
+    private static ForceComponent component(FieldReader in, int r) {
+        for (ForceComponent component : ForceComponent.values()) {
+            if (component.symbol().equals(in.text(r, "component"))) {
+                return component;
+            }
+        }
+        throw in.refused(r, "component", "N, V_y, V_z, T, M_y or M_z");
     }
 
     private static LoadAxes axes(FieldReader in, int r) {
@@ -474,7 +570,9 @@ public final class FrameTables {
                 new CsvWriter(
                         "name,kind,start,end,material,section,end section,upward x,upward y,upward"
                             + " z,roll [rad],start arm x [m],start arm y [m],start arm z [m],end"
-                            + " arm x [m],end arm y [m],end arm z [m],start joint,end joint");
+                            + " arm x [m],end arm y [m],end arm z [m],start joint,end"
+                            + " joint,unstressed length [m],weight per length [N/m],axial stiffness"
+                            + " [N],horizontal force [N]");
         for (Member member : model.members()) {
             write(member, members, materials, sections);
         }
@@ -577,10 +675,16 @@ public final class FrameTables {
                     bar.material().name(),
                     bar.section().name());
         } else if (member instanceof CableMember cable) {
-            throw new IllegalArgumentException(
-                    "member "
-                            + cable.name()
-                            + " is a cable; allowed in tables are beam-columns, bars and links.");
+            Object[] fields = new Object[MEMBERS.size()];
+            Arrays.fill(fields, "");
+            fields[0] = cable.name();
+            fields[1] = "cable";
+            fields[2] = cable.start();
+            fields[3] = cable.end();
+            fields[MEMBERS.indexOf("unstressed length")] = cable.cable().unstressedLength();
+            fields[MEMBERS.indexOf("weight per length")] = cable.cable().weightPerLength();
+            fields[MEMBERS.indexOf("axial stiffness")] = cable.cable().axialStiffness();
+            out.row(fields);
         } else if (member instanceof SpringLink link) {
             if (!link.axis().equals(Vector.X)) {
                 throw new IllegalArgumentException(
@@ -676,20 +780,12 @@ public final class FrameTables {
      *
      * @param cases the cases
      * @return CSV text
-     * @throws IllegalArgumentException if a load is a tendon, a dislocation, a weight of several named
-     *     members or a weight not along z, or a line moment that changes, which the table does not hold
+     * @throws IllegalArgumentException if a weight or cable pull of several members names one with a
+     *     {@code ;} in its name
      */
     public static String writeLoads(List<LoadCase> cases) {
         CsvWriter out =
-                new CsvWriter(
-                        "case,kind,on,axes,at [m],to [m],force x [N],force y [N],force z [N],moment"
-                            + " x [N·m],moment y [N·m],moment z [N·m],intensity x [N/m],intensity y"
-                            + " [N/m],intensity z [N/m],end intensity x [N/m],end intensity y"
-                            + " [N/m],end intensity z [N/m],line moment x [N·m/m],line moment y"
-                            + " [N·m/m],line moment z [N·m/m],movement x [m],movement y"
-                            + " [m],movement z [m],rotation x [rad],rotation y [rad],rotation z"
-                            + " [rad],acceleration z [m/s²],rise [K],gradient y [K/m],gradient z"
-                            + " [K/m],length [m],tension [N]");
+                new CsvWriter(String.join(",", LOADS.stream().map(FrameTables::headed).toList()));
         for (LoadCase one : cases) {
             for (Load load : one.loads()) {
                 Object[] fields = new Object[LOADS.size()];
@@ -700,6 +796,34 @@ public final class FrameTables {
             }
         }
         return out.text();
+    }
+
+    /** A column of loads with the unit in which it is written. */
+    private static String headed(String column) {
+        String unit =
+                switch (column.replaceAll(" [xyz]$", "")) {
+                    case "at", "to", "movement", "length", "start", "middle", "end", "slip" -> "m";
+                    case "force", "tension" -> "N";
+                    case "moment" -> "N·m";
+                    case "intensity", "end intensity" -> "N/m";
+                    case "line moment", "end line moment" -> "N·m/m";
+                    case "rotation", "kink" -> "rad";
+                    case "acceleration" -> "m/s²";
+                    case "rise" -> "K";
+                    case "gradient" -> "K/m";
+                    default -> "";
+                };
+        return unit.isEmpty() ? column : column + " [" + unit + "]";
+    }
+
+    private static String listed(List<String> members) {
+        for (String member : members) {
+            if (member.contains(";")) {
+                throw new IllegalArgumentException(
+                        "member " + member + " has ; in its name; allowed in a list are others.");
+            }
+        }
+        return String.join("; ", members);
     }
 
     private static void put(Object[] fields, String first, Vector vector) {
@@ -741,16 +865,16 @@ public final class FrameTables {
             along(fields, line.from(), line.to(), line.axes());
             put(fields, "intensity x", line.atFrom());
             put(fields, "end intensity x", line.atTo());
-        } else if (load instanceof LineMoment line && line.atFrom().equals(line.atTo())) {
+        } else if (load instanceof LineMoment line) {
             head(fields, "line moment", line.member());
             along(fields, line.from(), line.to(), line.axes());
             put(fields, "line moment x", line.atFrom());
-        } else if (load instanceof SelfWeight weight
-                && weight.members().size() <= 1
-                && weight.acceleration().x() == 0
-                && weight.acceleration().y() == 0) {
-            head(fields, "weight", weight.members().isEmpty() ? "" : weight.members().get(0));
-            put(fields, "acceleration z", weight.acceleration().z());
+            put(fields, "end line moment x", line.atTo());
+        } else if (load instanceof SelfWeight weight) {
+            head(fields, "weight", listed(weight.members()));
+            put(fields, "acceleration x", weight.acceleration());
+        } else if (load instanceof CablePull pull) {
+            head(fields, "cable pull", listed(pull.members()));
         } else if (load instanceof Warming warming) {
             head(fields, "temperature", warming.member());
             put(fields, "rise", warming.rise());
@@ -766,9 +890,20 @@ public final class FrameTables {
             head(fields, "ground", ground.node());
             put(fields, "movement x", ground.translation());
             put(fields, "rotation x", ground.rotation());
-        } else {
-            throw new IllegalArgumentException(
-                    "load " + load + " does not go into a table of loads.");
+        } else if (load instanceof Tendon tendon) {
+            head(fields, "tendon", tendon.member());
+            put(fields, "tension", tendon.force());
+            put(fields, "start y", tendon.startY());
+            put(fields, "start z", tendon.startZ());
+            put(fields, "middle y", tendon.middleY());
+            put(fields, "middle z", tendon.middleZ());
+            put(fields, "end y", tendon.endY());
+            put(fields, "end z", tendon.endZ());
+        } else if (load instanceof Dislocation cut) {
+            head(fields, "dislocation", cut.member());
+            put(fields, "at", cut.position());
+            put(fields, "component", cut.component().symbol());
+            put(fields, cut.component().isMoment() ? "kink" : "slip", cut.amount());
         }
     }
 }

@@ -1,12 +1,7 @@
 package org.skewback.frame;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.skewback.data.CsvTable;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Routine;
 import org.skewback.quantity.Stop;
@@ -16,10 +11,6 @@ import org.skewback.quantity.Stop;
  * from: the model as tables, in which fields such as {@code =g} stand for quantities of the sheet.
  */
 public final class LinearRoutine implements Routine<LinearRoutine.Input, LinearRoutine.Output> {
-
-    private static final Pattern FORCE = Pattern.compile("(\\S+) of (.+) at (.+)");
-    private static final Pattern NODE =
-            Pattern.compile("(movement|reaction) of (.+) ((?:along|about) [xyz])");
 
     /** Makes the routine. */
     public LinearRoutine() {}
@@ -49,7 +40,8 @@ public final class LinearRoutine implements Routine<LinearRoutine.Input, LinearR
             String names,
             List<Quantity> given,
             String combination,
-            String responses) {
+            String responses)
+            implements FrameInput {
 
         /**
          * Copies the list.
@@ -101,121 +93,15 @@ public final class LinearRoutine implements Routine<LinearRoutine.Input, LinearR
 
     @Override
     public Output run(Input input, Stop stop) {
-        Map<String, Quantity> given = new HashMap<>();
-        List<String> names = parts(input.names(), ";");
-        if (names.size() != input.given().size()) {
-            throw new IllegalArgumentException(
-                    "number of quantities given is "
-                            + input.given().size()
-                            + "; allowed is one for each of the names "
-                            + names
-                            + ".");
-        }
-        for (int i = 0; i < names.size(); i++) {
-            given.put(names.get(i), input.given().get(i));
-        }
-        FrameModel model =
-                FrameTables.model(
-                        new FrameTables.Tables(
-                                CsvTable.parse("nodes", input.nodes()),
-                                CsvTable.parse("materials", input.materials()),
-                                CsvTable.parse("sections", input.sections()),
-                                CsvTable.parse("members", input.members()),
-                                CsvTable.parse("supports", input.supports())),
-                        given);
         List<FrameSolution> cases =
-                LinearAnalysis.of(model)
-                        .solve(FrameTables.loads(CsvTable.parse("loads", input.loads()), given));
+                LinearAnalysis.of(input.model()).solve(input.cases(input.loads()));
         stop.check();
-        FrameSolution solution = Superposition.of(cases, combination(input.combination()));
+        FrameSolution solution =
+                Superposition.of(cases, FrameInput.combination(input.combination()));
         List<Quantity> responses = new ArrayList<>();
-        for (String response : parts(input.responses(), ";")) {
-            responses.add(response(solution, response));
+        for (Wanted wanted : Wanted.all(input.responses())) {
+            responses.add(wanted.quantity(wanted.in(solution)));
         }
         return new Output(responses, Quantity.of(solution.equilibrium().residual(), ""));
-    }
-
-    private static List<String> parts(String text, String separator) {
-        List<String> parts = new ArrayList<>();
-        for (String part : text.split(separator, -1)) {
-            if (!part.isBlank()) {
-                parts.add(part.strip());
-            }
-        }
-        return parts;
-    }
-
-    private static Combination combination(String text) {
-        Map<String, Double> factors = new HashMap<>();
-        for (String term : parts(text, "\\+")) {
-            int gap = term.indexOf(' ');
-            try {
-                double factor = gap < 0 ? 1 : Double.parseDouble(term.substring(0, gap));
-                factors.merge(term.substring(gap + 1).strip(), factor, Double::sum);
-            } catch (NumberFormatException e) {
-                throw new IllegalArgumentException(
-                        "combination is \"" + text + "\"; allowed is such as 1.35 G + 1.5 Q.", e);
-            }
-        }
-        return new Combination(text, factors);
-    }
-
-    private static Quantity response(FrameSolution solution, String text) {
-        Matcher node = NODE.matcher(text);
-        if (node.matches()) {
-            Motion motion = motion(node.group(3));
-            boolean reaction = node.group(1).equals("reaction");
-            Response response =
-                    reaction
-                            ? motion.isRotation()
-                                    ? Response.reactionMoment(node.group(2), motion.axis())
-                                    : Response.reaction(node.group(2), motion.axis())
-                            : motion.isRotation()
-                                    ? Response.rotation(node.group(2), motion.axis())
-                                    : Response.displacement(node.group(2), motion.axis());
-            String unit =
-                    reaction
-                            ? motion.isRotation() ? "N·m" : "N"
-                            : motion.isRotation() ? "rad" : "m";
-            return Quantity.of(response.in(solution), unit);
-        }
-        Matcher force = FORCE.matcher(text);
-        if (force.matches()) {
-            for (ForceComponent component : ForceComponent.values()) {
-                if (component.symbol().equals(force.group(1))) {
-                    return Quantity.of(
-                            solution.member(force.group(2))
-                                    .at(position(text, force.group(3)))
-                                    .get(component),
-                            component.isMoment() ? "N·m" : "N");
-                }
-            }
-        }
-        throw refused(text);
-    }
-
-    private static double position(String text, String number) {
-        try {
-            return Double.parseDouble(number);
-        } catch (NumberFormatException e) {
-            throw refused(text);
-        }
-    }
-
-    private static Motion motion(String words) {
-        for (Motion motion : Motion.values()) {
-            if (motion.toString().equals(words)) {
-                return motion;
-            }
-        }
-        throw refused(words);
-    }
-
-    private static IllegalArgumentException refused(String response) {
-        return new IllegalArgumentException(
-                "response wanted is \""
-                        + response
-                        + "\"; allowed are such as \"M_y of beam at 4.0\", \"movement of n along"
-                        + " z\" and \"reaction of n about y\".");
     }
 }

@@ -3,6 +3,7 @@ package org.skewback.frame;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import org.skewback.numeric.Factorization;
 import org.skewback.numeric.Monitor;
 import org.skewback.numeric.NotConvergedException;
@@ -101,17 +102,50 @@ public final class SecondOrderAnalysis {
      * @throws IllegalArgumentException if a load names what is not there or cannot be carried
      */
     public FrameSolution solve(LoadCase loads, Monitor monitor) {
-        return OneWayAnalysis.settled(
-                loads.name(), system.elements().size(), acting -> settle(loads, acting, monitor));
+        return settled(loads.name(), linear -> linear.solve(loads), monitor);
     }
 
-    private FrameSolution settle(LoadCase loads, boolean[] acting, Monitor monitor) {
-        FrameSolution solution = LinearAnalysis.of(system, symbolic, acting).solve(loads);
+    /**
+     * Solves for load cases that act together.
+     *
+     * @param cases load cases; those without a factor do not act
+     * @param combination the factor of each
+     * @param monitor may stop the work
+     * @return what the structure does; bars out of action do not carry
+     * @throws MechanismException if the structure cannot stand even without loads
+     * @throws UnstableException if the loads are at or beyond the critical load
+     * @throws NotConvergedException if axial forces or the choice of bars do not settle
+     * @throws IllegalArgumentException if a case is missing or there twice, or a load names what is not
+     *     there or cannot be carried
+     */
+    public FrameSolution solve(List<LoadCase> cases, Combination combination, Monitor monitor) {
+        return settled(
+                combination.name(),
+                linear -> Superposition.of(linear.solve(cases), combination),
+                monitor);
+    }
+
+    private FrameSolution settled(
+            String name, Function<LinearAnalysis, FrameSolution> first, Monitor monitor) {
+        return OneWayAnalysis.settled(
+                name,
+                system.elements().size(),
+                acting ->
+                        settle(
+                                name,
+                                first.apply(LinearAnalysis.of(system, symbolic, acting)),
+                                acting,
+                                monitor));
+    }
+
+    private FrameSolution settle(
+            String name, FrameSolution first, boolean[] acting, Monitor monitor) {
+        FrameSolution solution = first;
         AppliedLoads applied = solution.loads();
         double change = Double.POSITIVE_INFINITY;
         for (int k = 0; k < MOST_ITERATIONS; k++) {
-            monitor.at("second-order forces under " + loads.name(), (double) k / MOST_ITERATIONS);
-            FrameSolution next = next(loads.name(), solution, applied, acting);
+            monitor.at("second-order forces under " + name, (double) k / MOST_ITERATIONS);
+            FrameSolution next = next(name, solution, applied, acting);
             change = change(solution, next, acting);
             if (change <= STANDS_STILL) {
                 return next;
@@ -120,7 +154,7 @@ public final class SecondOrderAnalysis {
         }
         throw new NotConvergedException(
                 "axial forces under "
-                        + loads.name()
+                        + name
                         + ": after "
                         + MOST_ITERATIONS
                         + " iterations they still change by "

@@ -9,6 +9,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.skewback.cable.Cable;
+import org.skewback.cable.HangingCable;
 import org.skewback.data.CsvTable;
 import org.skewback.data.TableException;
 import org.skewback.quantity.Quantity;
@@ -81,6 +83,7 @@ class FrameTablesTest {
                                         Bridges.STEEL,
                                         new ISection(0.3, 0.5, 0.012, 0.02).section("I"))
                                 .carrying(Bar.Carries.TENSION))
+                .add(new CableMember("rope", "P", "Q", new Cable(6.7, 120, 3e7)))
                 .add(SpringLink.of("bearing", "P", "r0.0", new EndConnection(1e6, 0, 2e9, 0, 0, 5)))
                 .support(Support.along("Q", new Vector(1, 0, 1)))
                 .spring("P", Motion.ABOUT_Y, 3e6)
@@ -120,10 +123,38 @@ class FrameTablesTest {
                                 PointLoad.of("taper", 1.5, Vector.Z),
                                 new LineLoad("taper", 1, 2, Vector.X, Vector.Y, LoadAxes.PROJECTED),
                                 LineLoad.uniform("taper", Vector.Z, LoadAxes.LOCAL),
-                                new LineMoment("taper", 0, 1, Vector.X, Vector.X, LoadAxes.GLOBAL),
+                                new LineMoment("taper", 0, 1, Vector.X, Vector.Y, LoadAxes.GLOBAL),
+                                new SelfWeight(new Vector(1, 0, -9), List.of("taper", "rope")),
+                                new CablePull(List.of("rope")),
+                                CablePull.ofAll(),
+                                new Tendon("taper", 1e6, 0.1, 0.2, 0.3, -0.4, 0.5, 0.6),
+                                new Dislocation("taper", 2, ForceComponent.MOMENT_Y, 1e-3),
+                                new Dislocation("taper", 3, ForceComponent.SHEAR_Z, 2e-3),
                                 new GroundMovement("Q", Vector.Y, Vector.ZERO)));
         assertEquals(
                 cases, FrameTables.loads(CsvTable.parse("loads", FrameTables.writeLoads(cases))));
+    }
+
+    @Test
+    void cablesAreDrawnToAForce() {
+        String members =
+                "name,kind,start,end,weight per length [N/m],axial stiffness [MN],horizontal force"
+                        + " [kN]\nrope,cable,A,B,100,30,20\n";
+        CableMember rope =
+                (CableMember) FrameTables.model(tables(SECTIONS, members)).member("rope");
+        HangingCable hanging = HangingCable.between(rope.cable(), 8, 0);
+        assertEquals(20e3, hanging.horizontalForce(), 1e-6);
+        for (String bad : List.of("A,C,100,30,20", "A,B,100,30,", "A,B,100,30,-1", "A,B,,30,20")) {
+            TableException e =
+                    assertThrows(
+                            TableException.class,
+                            () ->
+                                    FrameTables.model(
+                                            tables(
+                                                    SECTIONS,
+                                                    members.replace("A,B,100,30,20", bad))));
+            assertTrue(e.getMessage().startsWith("members, line 2: "), e.getMessage());
+        }
     }
 
     @Test

@@ -1,0 +1,103 @@
+package org.skewback.frame;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.skewback.data.CsvTable;
+import org.skewback.quantity.Quantity;
+
+/** The part that inputs of all routines of a frame share: its tables and the quantities in them. */
+interface FrameInput {
+
+    String nodes();
+
+    String materials();
+
+    String sections();
+
+    String members();
+
+    String supports();
+
+    String names();
+
+    List<Quantity> given();
+
+    /** Quantities by name, for fields such as {@code =g}. */
+    default Map<String, Quantity> byName() {
+        List<String> words = parts(names(), ";");
+        if (words.size() != given().size()) {
+            throw new IllegalArgumentException(
+                    "number of quantities given is "
+                            + given().size()
+                            + "; allowed is one for each of the names "
+                            + words
+                            + ".");
+        }
+        Map<String, Quantity> found = new HashMap<>();
+        for (int i = 0; i < words.size(); i++) {
+            found.put(words.get(i), given().get(i));
+        }
+        return found;
+    }
+
+    default FrameModel model() {
+        return FrameTables.model(
+                new FrameTables.Tables(
+                        CsvTable.parse("nodes", nodes()),
+                        CsvTable.parse("materials", materials()),
+                        CsvTable.parse("sections", sections()),
+                        CsvTable.parse("members", members()),
+                        CsvTable.parse("supports", supports())),
+                byName());
+    }
+
+    default List<LoadCase> cases(String loads) {
+        return FrameTables.loads(CsvTable.parse("loads", loads), byName());
+    }
+
+    /** Mass, preload and pieces of a structure that moves. */
+    default ModalAnalysis moving(
+            FrameModel model, String masses, String loads, String preload, int pieces) {
+        ModalAnalysis analysis = ModalAnalysis.of(model).divided(pieces);
+        if (!masses.isBlank()) {
+            MotionTables.Masses all =
+                    MotionTables.masses(CsvTable.parse("masses", masses), byName());
+            analysis =
+                    analysis.with(all.nodal().toArray(new NodalMass[0]))
+                            .with(all.lines().toArray(new LineMass[0]));
+        }
+        return preload.isBlank()
+                ? analysis
+                : analysis.under(
+                        Superposition.of(
+                                LinearAnalysis.of(model).solve(cases(loads)),
+                                combination(preload)));
+    }
+
+    static List<String> parts(String text, String separator) {
+        List<String> parts = new ArrayList<>();
+        for (String part : text.split(separator, -1)) {
+            if (!part.isBlank()) {
+                parts.add(part.strip());
+            }
+        }
+        return parts;
+    }
+
+    static Combination combination(String text) {
+        Map<String, Double> factors = new HashMap<>();
+        for (String term : parts(text, "\\+")) {
+            int gap = term.indexOf(' ');
+            try {
+                double factor = gap < 0 ? 1 : Double.parseDouble(term.substring(0, gap));
+                factors.merge(term.substring(gap + 1).strip(), factor, Double::sum);
+            } catch (NumberFormatException e) {
+                throw new IllegalArgumentException(
+                        "combination is \"" + text + "\"; allowed is such as 1.35 G + 1.5 Q.", e);
+            }
+        }
+        return new Combination(text, factors);
+    }
+}
