@@ -197,6 +197,7 @@ public final class LocalMotion {
         private final double[] free = new double[locals];
         private double[] trial = new double[locals];
         private final double[] mean = new double[locals];
+        private final double[] meanBefore = new double[locals];
         private double[] state = new double[states];
         private double[] stateNext = new double[states];
         private final double[] pull = new double[modes];
@@ -321,7 +322,12 @@ public final class LocalMotion {
         }
 
         private void solve(int n) {
-            // The forces of the step before lead near the answer.
+            // The forces of the two steps before, drawn on, lead near the answer.
+            for (int k = 0; k < locals; k++) {
+                double now = mean[k];
+                mean[k] += now - meanBefore[k];
+                meanBefore[k] = now;
+            }
             multiply(flexibility, mean, dNext);
             for (int k = 0; k < locals; k++) {
                 dNext[k] += free[k];
