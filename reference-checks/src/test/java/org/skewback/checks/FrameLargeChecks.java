@@ -1,5 +1,6 @@
 package org.skewback.checks;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -9,6 +10,7 @@ import org.skewback.frame.FrameModel;
 import org.skewback.frame.FrameModelBuilder;
 import org.skewback.frame.LargeDisplacementAnalysis;
 import org.skewback.frame.LargeState;
+import org.skewback.frame.Load;
 import org.skewback.frame.LoadCase;
 import org.skewback.frame.Material;
 import org.skewback.frame.Motion;
@@ -46,6 +48,7 @@ public final class FrameLargeChecks implements Subject {
         routines.put("LargeDisplacementAnalysis: bend", FrameLargeChecks::bend);
         routines.put("LargeDisplacementAnalysis: toggle", FrameLargeChecks::toggle);
         routines.put("LargeDisplacementAnalysis: sinusoidal arch", FrameLargeChecks::sinusoidal);
+        routines.put("LargeDisplacementAnalysis: arch that sways", FrameLargeChecks::swaying);
         return routines;
     }
 
@@ -319,5 +322,50 @@ public final class FrameLargeChecks implements Subject {
         }
         double shift = (f[0] - f[2]) / (2 * (f[0] - 2 * f[1] + f[2]));
         return Map.of("limit load over π⁴EIf/l⁴", of(f[1] + shift * (f[2] - f[0]) / 4, ""));
+    }
+
+    /**
+     * The whole arch, out of line by ε of its rise in two half-waves, which bounds its load where a perfect
+     * one branches off; that load falls with ε^⅔, which two arches take away.
+     */
+    private static Map<String, Quantity> swaying(Inputs in) {
+        double first = swayLimit(in, 8e-4);
+        double second = swayLimit(in, 1e-4);
+        return Map.of("load of branching over π⁴EIf/l⁴", of(second + (second - first) / 3, ""));
+    }
+
+    private static double swayLimit(Inputs in, double outOfLine) {
+        double span = 1 / in.si("rise over span");
+        int parts = 64;
+        Material material = new Material("m", 1, 1e20, 0, 0);
+        Section section = Section.slender("s", 4 / in.si("4I/Af²"), 1, 1, 1);
+        FrameModelBuilder builder = FrameModel.builder().inPlane();
+        List<Load> loads = new ArrayList<>();
+        double unit = StrictMath.pow(Math.PI / span, 4);
+        for (int i = 0; i <= parts; i++) {
+            double angle = Math.PI * i / parts;
+            double sine = StrictMath.sin(angle);
+            double sway = outOfLine * StrictMath.sin(2 * angle);
+            builder.node("" + i, span * i / parts, 0, sine + sway);
+            if (i > 0) {
+                builder.add(BeamColumn.of("m" + i, "" + (i - 1), "" + i, material, section));
+                loads.add(NodalLoad.force("" + i, 0, 0, -unit * sine * span / parts));
+            }
+        }
+        builder.pin("0").pin("" + parts);
+        List<LargeState> path =
+                LargeDisplacementAnalysis.of(builder.build())
+                        .divided(1)
+                        .follow(new LoadCase("q", loads), 0.05, 60);
+        int peak = 1;
+        while (path.get(peak + 1).factor() > path.get(peak).factor()) {
+            peak++;
+        }
+        double[] f = new double[3];
+        for (int k = 0; k < 3; k++) {
+            f[k] = path.get(peak - 1 + k).factor();
+        }
+        double shift = (f[0] - f[2]) / (2 * (f[0] - 2 * f[1] + f[2]));
+        return f[1] + shift * (f[2] - f[0]) / 4;
     }
 }
