@@ -45,6 +45,8 @@ public final class CableChecks implements Subject {
         results.put("vertical force at the end", of(hanging.endVertical(), "N"));
         results.put("largest tension", of(hanging.largestTension(), "N"));
         results.put("sag", of(hanging.sag(), "m"));
+        CablePoint middle = hanging.at(hanging.cable().unstressedLength() / 2);
+        results.put("tension in the middle", of(middle.tension(), "N"));
         results.put("unstressed length", of(hanging.cable().unstressedLength(), "m"));
         double[][] k = hanging.stiffness();
         results.put("stiffness along x", of(k[0][0], "N/m"));

@@ -16,6 +16,7 @@ import org.skewback.frame.FrameSolution;
 import org.skewback.frame.GroundMovement;
 import org.skewback.frame.InfluenceLine;
 import org.skewback.frame.InitialForce;
+import org.skewback.frame.LackOfFit;
 import org.skewback.frame.Lane;
 import org.skewback.frame.LineLoad;
 import org.skewback.frame.LinearAnalysis;
@@ -76,7 +77,9 @@ public final class FrameChecks implements Subject {
         routines.put("LinearAnalysis: rigid arms", FrameChecks::rigidArms);
         routines.put("LinearAnalysis: tendon", FrameChecks::tendon);
         routines.put("LinearAnalysis: space frame", FrameChecks::spaceFrame);
+        routines.put("LinearAnalysis: clamped beam in space", FrameChecks::clamped);
         routines.put("InfluenceLine: two spans", FrameChecks::influence);
+        routines.put("InfluenceLine: areas by sign", FrameChecks::areas);
         routines.put("Passage: simple beam", FrameChecks::passage);
         routines.put("LinearAnalysis: bar drawn", FrameChecks::barDrawn);
         routines.put("LinearAnalysis: stress and energy", FrameChecks::stressAndEnergy);
@@ -672,6 +675,51 @@ public final class FrameChecks implements Subject {
         results.put("moment z at the first foot", of(foot.momentZ(), "N·m"));
         results.put("torque at the first foot", of(foot.torque(), "N·m"));
         return results;
+    }
+
+    /** A beam along x held at both ends, under what its ends hinder and under a load along y. */
+    private static Map<String, Quantity> clamped(Inputs in) {
+        Material material = new Material("m", in.si("young modulus"), 8e10, 0, in.si("expansion"));
+        Section section =
+                Section.slender(
+                        "s",
+                        in.si("area"),
+                        1e-4,
+                        in.si("second moment y"),
+                        in.si("second moment z"));
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", in.si("length"), 0, 0)
+                        .add(BeamColumn.of("m", "A", "B", material, section))
+                        .fix("A")
+                        .fix("B")
+                        .build();
+        LoadCase loads =
+                LoadCase.of(
+                        "Q",
+                        new Warming("m", in.si("rise"), in.si("gradient y"), in.si("gradient z")),
+                        new LackOfFit("m", in.si("excess")),
+                        LineLoad.uniform(
+                                "m", new Vector(0, in.si("load along y"), 0), LoadAxes.GLOBAL));
+        SectionForces start = LinearAnalysis.of(model).solve(loads).member("m").start();
+        return Map.of(
+                "axial force", of(start.axial(), "N"),
+                "shear force y", of(start.shearY(), "N"),
+                "moment y", of(start.momentY(), "N·m"),
+                "moment z", of(start.momentZ(), "N·m"));
+    }
+
+    private static Map<String, Quantity> areas(Inputs in) {
+        FrameModel model = spans(2, in.si("span"));
+        InfluenceLine line =
+                InfluenceLine.of(
+                        LinearAnalysis.of(model),
+                        Response.force("s1", in.si("span") / 2, ForceComponent.MOMENT_Y),
+                        Lane.along("lane", model, List.of("s1", "s2"), Vector.ZERO));
+        return Map.of(
+                "positive area", of(line.positiveArea(), "m²"),
+                "negative area", of(line.negativeArea(), "m²"));
     }
 
     private static Map<String, Quantity> influence(Inputs in) {

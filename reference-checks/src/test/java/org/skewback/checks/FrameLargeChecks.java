@@ -203,14 +203,35 @@ public final class FrameLargeChecks implements Subject {
             back = Math.max(back, deepest - down);
             before = state.factor();
         }
-        return Map.of("limit load", of(limit, "N"), "snaps back", of(back > 0 ? 1 : 0, ""));
+        double wanted = in.has("deflection") ? in.si("deflection") : leg / 12;
+        return Map.of(
+                "limit load", of(limit, "N"),
+                "snaps back", of(back > 0 ? 1 : 0, ""),
+                "load", of(loadAt(path, wanted), "N"));
+    }
+
+    /** Load at which the loaded point first comes so deep, straight between states. */
+    private static double loadAt(List<LargeState> path, double deflection) {
+        double down = 0;
+        double load = 0;
+        for (LargeState state : path) {
+            double next = -state.movement("P").translation().z();
+            if (next >= deflection) {
+                return load + (deflection - down) / (next - down) * (state.factor() - load);
+            }
+            down = next;
+            load = state.factor();
+        }
+        throw new IllegalArgumentException("the path does not come so deep");
     }
 
     private static Map<String, Quantity> bend(Inputs in) {
         double radius = 100;
         double e = 1e7;
         Material material = new Material("m", e, e / 2, 0, 0);
-        Section section = Section.of("s", 1, 1, 1, in.si("torsion constant"), 1.0 / 12, 1.0 / 12);
+        double shear = in.has("shear area") ? in.si("shear area") : 1;
+        Section section =
+                Section.of("s", 1, shear, shear, in.si("torsion constant"), 1.0 / 12, 1.0 / 12);
         int parts = 48;
         FrameModelBuilder builder = FrameModel.builder();
         for (int i = 0; i <= parts; i++) {

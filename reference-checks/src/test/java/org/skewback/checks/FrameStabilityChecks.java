@@ -8,6 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.skewback.frame.BeamColumn;
 import org.skewback.frame.Buckling;
 import org.skewback.frame.BucklingAnalysis;
+import org.skewback.frame.BucklingMode;
 import org.skewback.frame.EndConnection;
 import org.skewback.frame.FrameModel;
 import org.skewback.frame.FrameModelBuilder;
@@ -50,6 +51,7 @@ public final class FrameStabilityChecks implements Subject {
         routines.put("BucklingAnalysis: circular arch", FrameStabilityChecks::circularArch);
         routines.put("BucklingAnalysis: ring", FrameStabilityChecks::ring);
         routines.put("BucklingAnalysis: arch under dead load", FrameStabilityChecks::deadArch);
+        routines.put("BucklingAnalysis: cantilever of two members", FrameStabilityChecks::halves);
         routines.put("BucklingAnalysis: arch sideways", FrameStabilityChecks::sideways);
         routines.put("BucklingAnalysis: strip on edge", FrameStabilityChecks::strip);
         routines.put("BucklingAnalysis: twisted shaft", FrameStabilityChecks::shaft);
@@ -63,6 +65,36 @@ public final class FrameStabilityChecks implements Subject {
 
     private static Material material() {
         return new Material("m", E, E / 2.6, 0, 0);
+    }
+
+    private static Map<String, Quantity> halves(Inputs in) {
+        double length = in.si("length");
+        Section section = slender(1, 1e-4);
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", 0, 0, 0)
+                        .node("B", length / 2, 0, 0)
+                        .node("C", length, 0, 0)
+                        .add(BeamColumn.of("ab", "A", "B", material(), section))
+                        .add(BeamColumn.of("bc", "B", "C", material(), section))
+                        .fix("A")
+                        .build();
+        BucklingMode mode =
+                BucklingAnalysis.of(model)
+                        .divided(16)
+                        .factors(LoadCase.of("N", NodalLoad.force("C", -1, 0, 0)), 1)
+                        .governing();
+        return Map.of(
+                "first of the shares", of(mode.shares().get(0).share(), ""),
+                "compression over the critical force",
+                        of(
+                                -mode.axialForce("bc", length / 4)
+                                        * length
+                                        * length
+                                        * 4
+                                        / (Math.PI * Math.PI * E * 1e-4),
+                                ""));
     }
 
     private static Map<String, Quantity> column(Inputs in) {

@@ -11,6 +11,8 @@ import org.skewback.numeric.DirectIntegration;
 import org.skewback.numeric.Eigenpairs;
 import org.skewback.numeric.Eigenproblem;
 import org.skewback.numeric.Factorization;
+import org.skewback.numeric.Gap;
+import org.skewback.numeric.LocalElement;
 import org.skewback.numeric.LocalHistory;
 import org.skewback.numeric.LocalMotion;
 import org.skewback.numeric.Monitor;
@@ -50,7 +52,12 @@ public final class NumericChecks implements Subject {
         routines.put("DirectIntegration", NumericChecks::directIntegration);
         routines.put("TimeScheme", NumericChecks::scheme);
         routines.put("StaticCondensation", NumericChecks::condensation);
+        routines.put("DirectIntegration: free", NumericChecks::freeVibration);
+        routines.put("Factorization: refined", NumericChecks::refined);
         routines.put("LocalMotion", NumericChecks::localMotion);
+        routines.put("LocalMotion: block pulled", NumericChecks::pulled);
+        routines.put("LocalMotion: mass against a stop", NumericChecks::stopped);
+        routines.put("ReducedModel", NumericChecks::reducedModel);
         routines.put("SlidingBearing", NumericChecks::slidingBearing);
         return routines;
     }
@@ -247,7 +254,11 @@ public final class NumericChecks implements Subject {
                         });
         OscillatorResponse found =
                 PiecewiseLinearStepping.of(mass, damping, stiffness, step).respond(loads, 0, 0);
-        return Map.of("displacement", Quantity.of(found.displacement()[loads.length - 1], "m"));
+        int last = loads.length - 1;
+        return Map.of(
+                "displacement", Quantity.of(found.displacement()[last], "m"),
+                "velocity", Quantity.of(found.velocity()[last], "m/s"),
+                "acceleration", Quantity.of(found.acceleration()[last], "m/s²"));
     }
 
     /** 10 sin(πt/0.6) up to 0.6 s, in steps of 0.1 s. */
@@ -279,6 +290,107 @@ public final class NumericChecks implements Subject {
             motion.advance(new double[] {halfSine(n)});
         }
         return Map.of("displacement", Quantity.of(motion.displacement()[0], "m"));
+    }
+
+    private static Map<String, Quantity> freeVibration(Inputs in) {
+        DirectIntegration motion = free(TimeScheme.averageAcceleration(), in.si("step"));
+        for (int n = 0; n < whole(in, "steps"); n++) {
+            motion.advance(new double[1]);
+        }
+        return Map.of(
+                "displacement", Quantity.of(motion.displacement()[0], "m"),
+                "velocity", Quantity.of(motion.velocity()[0], "m/s"),
+                "acceleration", Quantity.of(motion.acceleration()[0], "m/s²"),
+                "energy", Quantity.of(motion.energy(), "J"));
+    }
+
+    private static Map<String, Quantity> refined(Inputs in) {
+        SymmetricMatrix matrix = matrix(in);
+        double[] ones = new double[matrix.order()];
+        Arrays.fill(ones, 1);
+        double[] x = Factorization.of(matrix).solveRefined(ones).x();
+        return Map.of("unknown in the middle", Quantity.of(x[x.length / 2]));
+    }
+
+    /** All shapes of a structure: its own frequencies, and a load split over them and put together. */
+    private static Map<String, Quantity> reducedModel(Inputs in) {
+        SymmetricMatrix stiffness = structure(in);
+        double[][] shapes = new double[stiffness.order()][stiffness.order()];
+        for (int i = 0; i < shapes.length; i++) {
+            shapes[i][i] = 1;
+        }
+        ReducedModel model = ReducedModel.of(stiffness, ones(stiffness.order()), shapes);
+        double[] load = new double[stiffness.order()];
+        load[0] = 1;
+        double[] q = model.reduce(load);
+        for (int i = 0; i < q.length; i++) {
+            q[i] /= model.circularFrequencies()[i] * model.circularFrequencies()[i];
+        }
+        return Map.of(
+                "circular frequency 2",
+                Quantity.of(model.circularFrequencies()[1]),
+                "displacement under a unit force at the first",
+                Quantity.of(model.expand(q)[0]));
+    }
+
+    private static LocalHistory against(
+            double mass,
+            LocalElement element,
+            List<double[]> b,
+            double load,
+            double v,
+            double end) {
+        ReducedModel model =
+                ReducedModel.of(
+                        SymmetricMatrix.ofDiagonal(new double[] {0, 0}),
+                        SymmetricMatrix.ofDiagonal(new double[] {mass, mass}),
+                        new double[][] {{1, 0}, {0, 1}});
+        double step = 1e-3;
+        double[] record = new double[(int) Math.round(end / step) + 1];
+        Arrays.fill(record, load);
+        return new LocalMotion(
+                        model, new double[2], List.of(new LocalMotion.Attachment(element, b)), step)
+                .run(
+                        List.of(new double[] {1, 0}),
+                        List.of(record),
+                        new double[2],
+                        model.reduce(new double[] {mass * v, 0}),
+                        Monitor.quiet());
+    }
+
+    private static Map<String, Quantity> pulled(Inputs in) {
+        LocalHistory history =
+                against(
+                        in.si("mass"),
+                        new SlidingBearing(in.si("friction"), 1e9, 0),
+                        List.of(new double[] {1, 0}, new double[] {0, 1}),
+                        in.si("pull"),
+                        0,
+                        in.si("time"));
+        double[] path = history.displacement(0, 0);
+        double[] force = history.force(0, 0);
+        return Map.of(
+                "path", Quantity.of(path[path.length - 1], "m"),
+                "force of the bearing", Quantity.of(force[force.length - 1], "N"),
+                "work of the pull", Quantity.of(history.energy().input(), "J"),
+                "work of friction", Quantity.of(history.energy().dissipated(), "J"));
+    }
+
+    private static Map<String, Quantity> stopped(Inputs in) {
+        LocalHistory history =
+                against(
+                        in.si("mass"),
+                        new Gap(in.si("opening"), in.si("stiffness")),
+                        List.of(new double[] {1, 0}),
+                        0,
+                        in.si("velocity"),
+                        in.si("time"));
+        double[] path = history.displacement(0, 0);
+        double[] force = history.force(0, 0);
+        return Map.of(
+                "farthest", Quantity.of(Arrays.stream(path).max().orElseThrow(), "m"),
+                "force there", Quantity.of(Arrays.stream(force).min().orElseThrow(), "N"),
+                "place at the end", Quantity.of(path[path.length - 1], "m"));
     }
 
     private static DirectIntegration free(TimeScheme scheme, double step) {
