@@ -206,6 +206,22 @@ class ArchitectureTest {
                     .because("a routine must be usable without a document around it");
 
     @ArchTest
+    static final ArchRule lessonStandsOnQuantityAlone =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "lesson")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "lesson",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "com.fasterxml.jackson.core..",
+                            "org.jspecify..")
+                    .because("an exercise judges any formula, whatever the subject");
+
+    @ArchTest
     static final ArchRule studyKnowsQuantityAndSheetAndNoSubject =
             classes()
                     .that()
