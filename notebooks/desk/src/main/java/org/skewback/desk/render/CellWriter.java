@@ -104,6 +104,11 @@ final class CellWriter {
             sweeps++;
             return medium.sweep(sweep, "sweep-" + sweeps, "") + "\n";
         }
+        JsonNode shownAnswer = data.get(ShownAnswer.MIME);
+        ShownAnswer answer = shownAnswer == null ? null : ShownAnswer.read(parsed(shownAnswer));
+        if (answer != null) {
+            return medium.answer(answer.title(), prose.set(answer.markdown(), null)) + "\n";
+        }
         String html = text(data, "text/html");
         List<ForeignHtml.Piece> pieces = html == null ? List.of() : ForeignHtml.pieces(html);
         if (pieces.size() == 1 && pieces.get(0) instanceof ForeignHtml.Picture picture) {

@@ -55,4 +55,13 @@ interface Medium {
      * @param number markup of what people call it, set before its title; may be empty
      */
     String sweep(SweepStates sweep, String name, String number);
+
+    /**
+     * Sets an answer that is hidden until asked for: folded on the screen, on paper at the end of
+     * its document.
+     *
+     * @param title what stands on the fold
+     * @param markup what the answer says
+     */
+    String answer(String title, String markup);
 }

@@ -85,6 +85,15 @@ final class PageMedium implements Medium {
                 + "</div>";
     }
 
+    @Override
+    public String answer(String title, String markup) {
+        return "<details class=\"answer prose\"><summary>"
+                + Markup.text(title)
+                + "</summary>"
+                + markup
+                + "</details>";
+    }
+
     // Radio buttons and a style need no script, and the arrow keys move them.
     @Override
     public String sweep(SweepStates sweep, String name, String number) {

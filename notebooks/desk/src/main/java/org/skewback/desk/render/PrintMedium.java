@@ -39,6 +39,7 @@ final class PrintMedium implements Medium {
     private final @Nullable Typesetter typesetter;
     private final Map<String, String> set = new HashMap<>();
     private final List<String> cells = new ArrayList<>();
+    private final List<String> answers = new ArrayList<>();
 
     /**
      * Makes the medium.
@@ -58,6 +59,19 @@ final class PrintMedium implements Medium {
         List<String> taken = List.copyOf(cells);
         cells.clear();
         return taken;
+    }
+
+    /** Gives the hidden answers since the last time, in order. */
+    List<String> takeAnswers() {
+        List<String> taken = List.copyOf(answers);
+        answers.clear();
+        return taken;
+    }
+
+    @Override
+    public String answer(String title, String markup) {
+        answers.add("<h3>" + Markup.text(title) + "</h3>" + markup);
+        return "<p class=\"answer\">" + Markup.text(title) + ": at the end.</p>";
     }
 
     @Override

@@ -235,6 +235,11 @@ final class PrintedBook {
             markup.append("<p class=\"tally\">").append(tally.inWords()).append("</p>");
         }
         markup.append(cells);
+        List<String> answers = medium.takeAnswers();
+        if (!answers.isEmpty()) {
+            markup.append("<h2>Answers</h2>");
+            answers.forEach(answer -> markup.append("<div class=\"prose\">" + answer + "</div>"));
+        }
         String checking =
                 document.record() == null ? "" : whole.checking().about(document.number());
         if (!checking.isEmpty()) {

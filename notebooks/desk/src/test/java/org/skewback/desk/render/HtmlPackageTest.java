@@ -268,6 +268,27 @@ final class HtmlPackageTest {
     }
 
     @Test
+    void anAnswerIsFoldedUntilAskedFor() throws IOException {
+        NodeList folds =
+                parsed(folder.resolve("sheets/06-form.html")).getElementsByTagName("details");
+        Element fold = null;
+        for (int i = 0; i < folds.getLength(); i++) {
+            Element one = (Element) folds.item(i);
+            fold = one.getAttribute("class").contains("answer") ? one : fold;
+        }
+        assertNotNull(fold);
+        assertFalse(fold.hasAttribute("open"));
+        assertEquals(
+                "Answer to question 1",
+                fold.getElementsByTagName("summary").item(0).getTextContent());
+        assertTrue(fold.getTextContent().contains("<nothing> moves"), fold.getTextContent());
+        assertEquals(1, fold.getElementsByTagName("math").getLength());
+        String hostile = Files.readString(folder.resolve("sheets/99-hostile.html"));
+        assertTrue(hostile.contains("<summary>&lt;b onclick=x&gt;</summary>"));
+        assertTrue(hostile.contains("an answer of a later edition"));
+    }
+
+    @Test
     void aSweepOnASheetIsMovedLikeAnyOther() throws IOException {
         Document page = parsed(folder.resolve("sheets/99-hostile.html"));
         NodeList inputs = page.getElementsByTagName("input");

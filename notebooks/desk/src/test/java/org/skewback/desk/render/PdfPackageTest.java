@@ -98,6 +98,15 @@ final class PdfPackageTest {
     }
 
     @Test
+    void answersStandAfterTheirDocumentAndNotBesideTheQuestion() throws IOException {
+        String words = text(calm).replaceAll("\\s+", " ");
+        int place = words.indexOf("Answer to question 1: at the end.");
+        int conclusion = words.indexOf("Conclusion", place);
+        int answer = words.indexOf("The thrust doubles", place);
+        assertTrue(place > 0 && conclusion > place && answer > conclusion, words);
+    }
+
+    @Test
     void eachDocumentHasItsBookmarkAndItsLineInTheContents() throws IOException {
         try (PDDocument pdf = Loader.loadPDF(calm)) {
             List<String> names = new ArrayList<>();

@@ -18,6 +18,7 @@ import org.skewback.desk.notebook.Output;
 import org.skewback.display.Displayable;
 import org.skewback.figure.ChainTurnedOver;
 import org.skewback.figure.Sweep;
+import org.skewback.lesson.HiddenAnswer;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Source;
 import org.skewback.sheet.Column;
@@ -225,6 +226,13 @@ final class SamplePackage {
                                         .toList(),
                                 2)));
         cells.add(code("c-sweep", "sweep", sweep()));
+        cells.add(
+                code(
+                        "c-answer",
+                        "answer",
+                        HiddenAnswer.under("Answer to question 1")
+                                .saying("The thrust doubles, and <nothing> moves.")
+                                .showing(stress)));
         sheet.figure(new Drawing());
         sheet.check("stress in the chord at the springing", stress)
                 .atMost(Quantity.of(355, "MPa").named("f_yd", "MPa", "yield strength"));
@@ -367,6 +375,22 @@ final class SamplePackage {
                                     + " onload=\\\"x\",\"svg\":\"<svg"
                                     + " onload='x()'><script>1</script></svg>\"},{\"label\":\"2\",\"svg\":\"no"
                                     + " svg\"}]}")));
+        cells.add(
+                shown(
+                        "h-answer",
+                        Map.of(
+                                HiddenAnswer.TYPE,
+                                "{\"format\":\"skewback-answer\",\"edition\":1,\"title\":\"<b"
+                                        + " onclick=x>\",\"markdown\":\"<script>1</script>"
+                                        + " [a](javascript:x)\"}")));
+        cells.add(
+                shown(
+                        "h-answer-later",
+                        Map.of(
+                                HiddenAnswer.TYPE,
+                                "{\"format\":\"skewback-answer\",\"edition\":2}",
+                                "text/plain",
+                                "an answer of a later edition")));
         cells.add(shown("h7", Map.of("application/x-unknown", "?")));
         cells.add(
                 new Cell(
