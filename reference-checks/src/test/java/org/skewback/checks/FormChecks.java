@@ -15,6 +15,7 @@ import org.skewback.form.FunicularCurve;
 import org.skewback.form.FunicularPolygon;
 import org.skewback.form.FunicularRoutine;
 import org.skewback.form.LimitLoad;
+import org.skewback.form.LimitLoadRoutine;
 import org.skewback.form.MasonrySemicircle;
 import org.skewback.form.Parabola;
 import org.skewback.form.SpringingForces;
@@ -56,6 +57,7 @@ public final class FormChecks implements Subject {
                 "MasonrySemicircle.weightOnMiddle",
                 in -> semicircle(MasonrySemicircle.weightOnMiddle()));
         routines.put("LimitLoad", FormChecks::limitLoad);
+        routines.put("LimitLoadRoutine", FormChecks::limitLoadRoutine);
         return routines;
     }
 
@@ -269,6 +271,20 @@ public final class FormChecks implements Subject {
                         VerticalLoad.uniform(in.si("on plan"), 0, span),
                         VerticalLoad.point(in.si("force"), in.si("position")));
         return Map.of("factor", Quantity.of(limit.factor()));
+    }
+
+    private static Map<String, Quantity> limitLoadRoutine(Inputs in) {
+        LimitLoadRoutine.Output limit =
+                Routines.call(
+                        new LimitLoadRoutine(),
+                        new LimitLoadRoutine.Input(
+                                in.text("axis"),
+                                in.quantity("span"),
+                                in.quantity("rise"),
+                                in.quantity("depth"),
+                                in.quantity("on axis"),
+                                in.quantity("position")));
+        return Map.of("load", limit.load(), "thrust", limit.thrust());
     }
 
     private static Axis axis(Inputs in) {
