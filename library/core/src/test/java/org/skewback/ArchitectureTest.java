@@ -222,6 +222,21 @@ class ArchitectureTest {
                     .because("an exercise judges any formula, whatever the subject");
 
     @ArchTest
+    static final ArchRule choiceTakesForm =
+            classes()
+                    .that()
+                    .resideInAPackage(PACKAGE + "choice")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "choice",
+                            PACKAGE + "form",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "org.jspecify..");
+
+    @ArchTest
     static final ArchRule studyKnowsQuantityAndSheetAndNoSubject =
             classes()
                     .that()
