@@ -70,22 +70,31 @@ public record Ranking(List<String> options, List<Measure> measures) {
     public record Turn(String measure, Quantity weight, Quantity turning, String option) {}
 
     /**
-     * Gives the scores.
+     * Gives the scores; the place of option i in measure j is called {@code p_j,i} in them, counted
+     * from 1.
      *
      * @return a number from 0 to 1 for each option, in their order; less is better
      */
     public List<Quantity> scores() {
         Quantity all = Quantity.sum(measures.stream().map(Measure::weight).toList());
-        List<List<Quantity>> places = measures.stream().map(Measure::places).toList();
         List<Quantity> scores = new ArrayList<>();
         for (int i = 0; i < options.size(); i++) {
             List<Quantity> parts = new ArrayList<>();
             for (int j = 0; j < measures.size(); j++) {
-                parts.add(measures.get(j).weight().times(places.get(j).get(i)));
+                parts.add(measures.get(j).weight().times(place(j, i)));
             }
             scores.add(Quantity.sum(parts).over(all));
         }
         return scores;
+    }
+
+    /** Named, so that a score prints as a sum of weights and places. */
+    private Quantity place(int measure, int option) {
+        Measure of = measures.get(measure);
+        String symbol = "p_" + (measure + 1) + "," + (option + 1);
+        return of.places()
+                .get(option)
+                .named(symbol, "", of.name() + ", place of " + options.get(option));
     }
 
     /**
