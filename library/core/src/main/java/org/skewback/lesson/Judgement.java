@@ -102,13 +102,17 @@ public record Judgement(String title, long seed, List<Mark> marks) implements Di
         }
         Optional<Mark> wrong = firstToLookAt();
         if (wrong.isPresent()) {
-            return "Look at " + wrong.get().symbol() + " first. " + wrong.get().hint();
+            return "Look first at step " + step(wrong.get()) + ". " + wrong.get().hint();
         }
         return marks.stream()
                 .filter(mark -> mark.verdict() == Verdict.OPEN)
                 .findFirst()
-                .map(mark -> "Next is " + mark.symbol() + ", " + mark.note() + ".")
+                .map(mark -> "Next is step " + step(mark) + ".")
                 .orElse("");
+    }
+
+    private String step(Mark mark) {
+        return (marks.indexOf(mark) + 1) + ", " + mark.note();
     }
 
     /** Only the first that differs gets its hint: what comes after may mend itself. */

@@ -194,7 +194,8 @@ class ExerciseTest {
     @DisplayName("No answer asks for the first step; a blank one leaves its step open")
     void open() {
         ExercisePaper paper = BEAM_TO_ARCH.forSeed(2);
-        assertTrue(paper.judge().toString().endsWith("Next is V, upward force at a springing."));
+        assertTrue(
+                paper.judge().toString().endsWith("Next is step 1, upward force at a springing."));
         String m = written(paper.answers().get(1), 1);
         assertEquals(
                 List.of(Verdict.OPEN, Verdict.RIGHT, Verdict.OPEN), verdicts(paper.judge("", m)));
