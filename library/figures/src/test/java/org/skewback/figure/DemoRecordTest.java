@@ -35,8 +35,12 @@ class DemoRecordTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "gorge-crossing/05-choosing-the-crossing.ipynb",
                 "gorge-crossing/06-form-of-the-rib.ipynb",
-                "lessons/a-chain-turned-over.ipynb"
+                "lessons/a-chain-turned-over.ipynb",
+                "lessons/b-parabola-circle-catenary.ipynb",
+                "lessons/c-one-heavy-load.ipynb",
+                "lessons/d-why-the-thrust-must-stay-inside.ipynb"
             })
     void theRecordIsValidAndComesOutAgain(String notebook) throws Exception {
         Path root = Path.of(System.getProperty("skewback.root"));
