@@ -203,7 +203,7 @@ public final class InfluenceLine {
      * @return area of the positive parts of the line
      */
     public double positiveArea() {
-        return signedArea(1);
+        return signedArea(1, 0, lane.length());
     }
 
     /**
@@ -212,16 +212,42 @@ public final class InfluenceLine {
      * @return area of the negative parts of the line, not positive
      */
     public double negativeArea() {
-        return signedArea(-1);
+        return signedArea(-1, 0, lane.length());
     }
 
-    private double signedArea(int sense) {
+    /**
+     * Gives the effect of a uniform load on a part of the lane, wherever it raises the response.
+     *
+     * @param from station where the part begins, m
+     * @param to station where it ends, m
+     * @return area of the positive parts of the line between
+     */
+    public double positiveArea(double from, double to) {
+        return signedArea(1, from, to);
+    }
+
+    /**
+     * Gives the effect of a uniform load on a part of the lane, wherever it lowers the response.
+     *
+     * @param from station where the part begins, m
+     * @param to station where it ends, m
+     * @return area of the negative parts of the line between, not positive
+     */
+    public double negativeArea(double from, double to) {
+        return signedArea(-1, from, to);
+    }
+
+    private double signedArea(int sense, double from, double to) {
         double sum = 0;
         for (Piece piece : pieces) {
+            double low = Math.max(0, (from - piece.from) / piece.width);
+            double end = Math.min(1, (to - piece.from) / piece.width);
+            if (!(end > low)) {
+                continue;
+            }
             double[] cuts = piece.values.roots();
-            double low = 0;
             for (int i = 0; i <= cuts.length; i++) {
-                double high = i < cuts.length ? cuts[i] : 1;
+                double high = i < cuts.length ? Math.max(low, Math.min(end, cuts[i])) : end;
                 double part = piece.width * piece.values.integral(low, high);
                 sum += sense * part > 0 ? part : 0;
                 low = high;
