@@ -143,6 +143,7 @@ class ArchitectureTest {
                             "java..",
                             PACKAGE + "arch",
                             PACKAGE + "form",
+                            PACKAGE + "train",
                             PACKAGE + "frame",
                             PACKAGE + "steel",
                             PACKAGE + "numeric",
@@ -151,6 +152,24 @@ class ArchitectureTest {
                             PACKAGE + "display",
                             "org.apache.commons..",
                             "org.jspecify..");
+
+    @ArchTest
+    static final ArchRule actionsAndTrainsKnowTheFrameAlone =
+            classes()
+                    .that()
+                    .resideInAnyPackage(PACKAGE + "action", PACKAGE + "train")
+                    .should()
+                    .onlyDependOnClassesThat()
+                    .resideInAnyPackage(
+                            "java..",
+                            PACKAGE + "action",
+                            PACKAGE + "train",
+                            PACKAGE + "frame",
+                            PACKAGE + "data",
+                            PACKAGE + "quantity",
+                            PACKAGE + "display",
+                            "org.jspecify..")
+                    .because("an action is the same whatever form it meets");
 
     @ArchTest
     static final ArchRule windStandsOnTheGroundAlone =
