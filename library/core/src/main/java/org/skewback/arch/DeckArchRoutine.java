@@ -217,13 +217,6 @@ public final class DeckArchRoutine
     }
 
     private static double sinking(FrameSolution solution, DeckArchFrame frame, double x) {
-        List<Double> points = DeckArchBuilder.deckPoints(frame.arch());
-        int nearest = 0;
-        for (int i = 0; i < points.size(); i++) {
-            if (Math.abs(points.get(i) - x) < Math.abs(points.get(nearest) - x)) {
-                nearest = i;
-            }
-        }
-        return solution.movement("deck " + nearest).translation().z();
+        return solution.movement(frame.deckNode(x)).translation().z();
     }
 }

@@ -5,11 +5,9 @@ import java.util.List;
 import org.skewback.frame.Buckling;
 import org.skewback.frame.BucklingAnalysis;
 import org.skewback.frame.BucklingMode;
-import org.skewback.frame.FrameModel;
 import org.skewback.frame.LoadCase;
 import org.skewback.frame.ModalAnalysis;
 import org.skewback.frame.Mode;
-import org.skewback.frame.ModeShape;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Routine;
 import org.skewback.quantity.Stop;
@@ -94,9 +92,14 @@ public final class DeckArchStabilityRoutine
                     "number of buckling shapes under the load is 0; allowed is a load that presses"
                             + " the ribs.");
         }
-        double[] ribs = shapes.stream().mapToDouble(mode -> ofRibs(frame, mode.shape())).toArray();
+        double[] ribs =
+                shapes.stream()
+                        .mapToDouble(mode -> RibMotion.ofRibs(frame.model(), mode.shape()))
+                        .toArray();
         double[] across =
-                shapes.stream().mapToDouble(mode -> across(frame.model(), mode.shape())).toArray();
+                shapes.stream()
+                        .mapToDouble(mode -> RibMotion.across(frame.model(), mode.shape()))
+                        .toArray();
         int inPlane = shapes.size() - 1;
         int sideways = shapes.size() - 1;
         for (int i = shapes.size() - 1; i >= 0; i--) {
@@ -119,29 +122,5 @@ public final class DeckArchStabilityRoutine
                         .map(Mode::frequency)
                         .map(frequency -> Quantity.of(frequency, "Hz"))
                         .toList());
-    }
-
-    private static double ofRibs(DeckArchFrame frame, ModeShape shape) {
-        double ribs = 0;
-        double all = 0;
-        for (var node : frame.model().nodes()) {
-            double moved = shape.movement(node.name()).translation().length();
-            all = Math.max(all, moved);
-            if (node.name().startsWith("upper ") || node.name().startsWith("lower ")) {
-                ribs = Math.max(ribs, moved);
-            }
-        }
-        return ribs / all;
-    }
-
-    private static double across(FrameModel model, ModeShape shape) {
-        double across = 0;
-        double all = 0;
-        for (var node : model.nodes()) {
-            var moved = shape.movement(node.name()).translation();
-            across += moved.y() * moved.y();
-            all += moved.dot(moved);
-        }
-        return across / all;
     }
 }
