@@ -1,0 +1,346 @@
+package org.skewback.checks;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.skewback.arch.BucklingCurve;
+import org.skewback.arch.ColumnStrength;
+import org.skewback.arch.DeckArch;
+import org.skewback.arch.DeckArchActionsRoutine;
+import org.skewback.arch.DeckArchForm;
+import org.skewback.arch.DeckArchRoutine;
+import org.skewback.arch.DeckArchSecondOrderRoutine;
+import org.skewback.arch.DeckArchStabilityRoutine;
+import org.skewback.arch.DeckOnColumns;
+import org.skewback.arch.RibMakeup;
+import org.skewback.arch.RibPlanes;
+import org.skewback.arch.Springings;
+import org.skewback.arch.SurveyedAxis;
+import org.skewback.form.Parabola;
+import org.skewback.frame.Material;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Routines;
+import org.skewback.steel.Box;
+import org.skewback.steel.Section;
+import org.skewback.steel.Tube;
+
+/** Checks of the frame of a deck arch, of its form and its actions, and of column curves. */
+public final class DeckArchChecks implements Subject {
+
+    private static final List<Quantity> COLUMNS =
+            IntStream.rangeClosed(1, 13).mapToObj(i -> of(24.0 * i, "m")).toList();
+
+    /** Makes the subject. */
+    public DeckArchChecks() {}
+
+    @Override
+    public String topic() {
+        return "arch";
+    }
+
+    @Override
+    public String table() {
+        return "deck-arch";
+    }
+
+    @Override
+    public Map<String, Checked> routines() {
+        Map<String, Checked> routines = new TreeMap<>();
+        routines.put("DeckArchActionsRoutine", DeckArchChecks::actions);
+        routines.put("DeckArchRoutine", DeckArchChecks::forces);
+        routines.put("DeckArchStabilityRoutine", DeckArchChecks::stability);
+        routines.put("DeckArchSecondOrderRoutine", DeckArchChecks::secondOrder);
+        routines.put("DeckArchForm", DeckArchChecks::form);
+        routines.put("SurveyedAxis", DeckArchChecks::surveyed);
+        routines.put("ColumnStrength", DeckArchChecks::reduction);
+        routines.put("ColumnStrength: bow", DeckArchChecks::bow);
+        routines.put("ColumnStrength: interaction", DeckArchChecks::interaction);
+        routines.put("ColumnStrength: arch bow", DeckArchChecks::archBow);
+        return routines;
+    }
+
+    private static Quantity of(double value, String unit) {
+        return Quantity.of(value, unit);
+    }
+
+    private static Map<String, Quantity> actions(Inputs in) {
+        String train =
+                "train,part,from [m],to [m],force [kN],line [kN/m]\nt,axle,0,0,%1$s,0\n"
+                        + "t,axle,1.6,1.6,%1$s,0\nt,elsewhere,-0.8,2.4,0,%2$s\n";
+        DeckArchActionsRoutine.Output found =
+                Routines.call(
+                        new DeckArchActionsRoutine(),
+                        new DeckArchActionsRoutine.Input(
+                                "parabola",
+                                of(336, "m"),
+                                of(72, "m"),
+                                "fixed",
+                                of(12, "m"),
+                                of(20, "m"),
+                                of(1.2, "m"),
+                                of(38, "mm"),
+                                of(6, "m"),
+                                of(9, "m"),
+                                of(0.5, "m"),
+                                of(14, "mm"),
+                                of(0.4, "m"),
+                                of(10, "mm"),
+                                of(1.6, "m"),
+                                of(24, "mm"),
+                                of(1.2, "m"),
+                                of(2, "m"),
+                                of(24, "mm"),
+                                of(0.62, "m²"),
+                                of(0.55, "m⁴"),
+                                of(4, "m⁴"),
+                                of(0.4, "m⁴"),
+                                of(77, "m"),
+                                COLUMNS,
+                                6,
+                                of(12, "m"),
+                                of(1.06, ""),
+                                in.quantity("on deck"),
+                                in.quantity("warming"),
+                                in.quantity("cooling"),
+                                in.quantity("heating"),
+                                in.quantity("chilling"),
+                                of(3.8, "m"),
+                                in.quantity("wind on ribs"),
+                                in.quantity("wind on deck"),
+                                in.quantity("arm"),
+                                in.quantity("train wind on ribs"),
+                                in.quantity("train wind on deck"),
+                                in.quantity("train arm"),
+                                train.formatted(
+                                        in.quantity("axle").in("kN"),
+                                        in.quantity("line load").in("kN/m")),
+                                of(1, ""),
+                                of(0.5, "m")));
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        for (int i = 0; i < found.positions().size(); i++) {
+            results.put("permanent " + i, found.permanent().get(i));
+            results.put("warm " + i, found.warm().get(i));
+            results.put("cold " + i, found.cold().get(i));
+            results.put("deck warm " + i, found.deckWarm().get(i));
+            results.put("deck cold " + i, found.deckCold().get(i));
+            results.put("wind " + i, found.wind().get(i));
+            results.put("wind with train " + i, found.windWithTrain().get(i));
+            results.put("train largest " + i, found.trainLargest().get(i));
+            results.put("train smallest " + i, found.trainSmallest().get(i));
+        }
+        results.put("permanent thrust", found.permanentThrust());
+        results.put("warm thrust", found.warmThrust());
+        results.put("train sinking", found.trainSinking());
+        results.put("train rising", found.trainRising());
+        results.put("wind sway", found.windSway());
+        return results;
+    }
+
+    private static DeckArchRoutine.Input arch(Inputs in) {
+        return new DeckArchRoutine.Input(
+                "parabola",
+                of(336, "m"),
+                of(72, "m"),
+                "fixed",
+                of(12, "m"),
+                of(20, "m"),
+                of(1.2, "m"),
+                of(38, "mm"),
+                of(6, "m"),
+                of(9, "m"),
+                of(0.5, "m"),
+                of(14, "mm"),
+                of(0.4, "m"),
+                of(10, "mm"),
+                of(1.6, "m"),
+                of(24, "mm"),
+                of(1.2, "m"),
+                of(2, "m"),
+                of(24, "mm"),
+                of(0.62, "m²"),
+                of(0.55, "m⁴"),
+                of(4, "m⁴"),
+                of(0.4, "m⁴"),
+                of(77, "m"),
+                COLUMNS,
+                6,
+                of(12, "m"),
+                in.quantity("weight"),
+                in.quantity("load"),
+                in.quantity("from"),
+                in.quantity("to"));
+    }
+
+    private static Map<String, Quantity> forces(Inputs in) {
+        DeckArchRoutine.Output found = Routines.call(new DeckArchRoutine(), arch(in));
+        return Map.of(
+                "thrust", found.thrust(),
+                "left vertical", found.leftVertical(),
+                "right vertical", found.rightVertical(),
+                "compression", found.compression(),
+                "tension", found.tension(),
+                "crown sinking", found.crownSinking(),
+                "quarter sinking", found.quarterSinking());
+    }
+
+    private static Map<String, Quantity> stability(Inputs in) {
+        DeckArchStabilityRoutine.Output found =
+                Routines.call(new DeckArchStabilityRoutine(), arch(in));
+        return Map.of(
+                "factor", found.factor(),
+                "second factor", found.factors().get(1),
+                "ribs across", found.ribsAcross());
+    }
+
+    private static Map<String, Quantity> secondOrder(Inputs in) {
+        DeckArchSecondOrderRoutine.Output found =
+                Routines.call(
+                        new DeckArchSecondOrderRoutine(),
+                        new DeckArchSecondOrderRoutine.Input(
+                                "parabola",
+                                of(336, "m"),
+                                of(72, "m"),
+                                "fixed",
+                                of(12, "m"),
+                                of(20, "m"),
+                                of(1.2, "m"),
+                                of(38, "mm"),
+                                of(6, "m"),
+                                of(9, "m"),
+                                of(0.5, "m"),
+                                of(14, "mm"),
+                                of(0.4, "m"),
+                                of(10, "mm"),
+                                of(1.6, "m"),
+                                of(24, "mm"),
+                                of(1.2, "m"),
+                                of(2, "m"),
+                                of(24, "mm"),
+                                of(0.62, "m²"),
+                                of(0.55, "m⁴"),
+                                of(4, "m⁴"),
+                                of(0.4, "m⁴"),
+                                of(77, "m"),
+                                COLUMNS,
+                                6,
+                                of(12, "m"),
+                                in.quantity("weight"),
+                                in.quantity("on deck"),
+                                in.quantity("train"),
+                                in.quantity("from"),
+                                in.quantity("to"),
+                                in.quantity("bow in plane"),
+                                in.quantity("bow across")));
+        return Map.of(
+                "first sinking", found.firstSinking(),
+                "second sinking", found.secondSinking(),
+                "first order", found.firstOrder(),
+                "second order", found.secondOrder(),
+                "across factor", found.acrossFactor(),
+                "in-plane factor", found.inPlaneFactor());
+    }
+
+    private static Map<String, Quantity> form(Inputs in) {
+        Box post = new Box(0.5, 0.5, 0.014, 0.014);
+        DeckArchForm form =
+                DeckArchForm.of(
+                        new DeckArch(
+                                new Parabola(336, 72),
+                                Springings.FIXED,
+                                new RibPlanes(12, 20),
+                                new RibMakeup.Chords(
+                                        new Box(1.2, 1.2, 0.038, 0.038), 6, 9, post, post),
+                                new Tube(0.4, 0.01),
+                                12,
+                                new DeckOnColumns(
+                                        77,
+                                        COLUMNS.stream().map(x -> x.in("m")).toList(),
+                                        new Box(1.6, 1.6, 0.024, 0.024),
+                                        new Box(1.2, 2, 0.024, 0.024),
+                                        Section.slender("deck", 0.62, 0.4, 0.55, 4),
+                                        List.of(6)),
+                                Material.steel()),
+                        in.si("on deck"),
+                        in.si("weight"));
+        return Map.of(
+                "thrust", of(form.line().thrust(), "N"),
+                "level at 24 m", of(form.arch().axis().y(24), "m"),
+                "level at 84 m", of(form.arch().axis().y(84), "m"),
+                "level at 132 m", of(form.arch().axis().y(132), "m"));
+    }
+
+    private static Map<String, Quantity> surveyed(Inputs in) {
+        SurveyedAxis axis =
+                SurveyedAxis.through(
+                        in.quantities("positions").stream().mapToDouble(Quantity::si).toArray(),
+                        in.quantities("levels").stream().mapToDouble(Quantity::si).toArray());
+        double at = in.si("at");
+        return Map.of(
+                "level", of(axis.y(at), "m"),
+                "slope", of(axis.slope(at), ""),
+                "curvature", of(axis.curvature(at).orElseThrow(), "1/m"),
+                "length", of(axis.arcLength(), "m"));
+    }
+
+    private static Map<String, Quantity> reduction(Inputs in) {
+        return Map.of(
+                "reduction",
+                ColumnStrength.reduction(
+                        in.quantity("slenderness"),
+                        BucklingCurve.valueOf(in.text("curve")).imperfectionFactor()));
+    }
+
+    private static Map<String, Quantity> bow(Inputs in) {
+        Quantity imperfection = BucklingCurve.valueOf(in.text("curve")).imperfectionFactor();
+        Quantity plastic = in.quantity("plastic");
+        Quantity modulus = in.quantity("modulus");
+        Quantity second = in.quantity("second moment");
+        Quantity critical = ColumnStrength.critical(modulus, second, in.quantity("length"));
+        Quantity slenderness = ColumnStrength.slenderness(plastic, critical);
+        Quantity reduction = ColumnStrength.reduction(slenderness, imperfection);
+        Quantity bow =
+                ColumnStrength.bow(
+                        imperfection,
+                        slenderness,
+                        reduction,
+                        in.quantity("moment"),
+                        plastic,
+                        in.quantity("partial factor"));
+        return Map.of(
+                "critical", critical,
+                "slenderness", slenderness,
+                "reduction", reduction,
+                "bow", bow,
+                "amplitude",
+                        ColumnStrength.amplitude(
+                                bow, critical, modulus, second, in.quantity("curvature")),
+                "length back", ColumnStrength.bucklingLength(modulus, second, critical));
+    }
+
+    private static Map<String, Quantity> interaction(Inputs in) {
+        Quantity momentFactor = in.quantity("moment factor");
+        Quantity slenderness = in.quantity("slenderness");
+        Quantity axialY = in.quantity("axial y");
+        Quantity axialZ = in.quantity("axial z");
+        Quantity factor = ColumnStrength.interaction(momentFactor, slenderness, axialY);
+        return Map.of(
+                "factor",
+                factor,
+                "utilisation",
+                ColumnStrength.utilisation(
+                        axialY,
+                        axialZ,
+                        factor.times(in.quantity("share y")),
+                        ColumnStrength.interaction(momentFactor, slenderness, axialZ)
+                                .times(in.quantity("share z"))));
+    }
+
+    private static Map<String, Quantity> archBow(Inputs in) {
+        Quantity divisor = BucklingCurve.valueOf(in.text("curve")).lengthOverBow();
+        return Map.of(
+                "in plane", ColumnStrength.bowInPlane(in.quantity("half axis"), divisor),
+                "across", ColumnStrength.bowAcross(in.quantity("span"), divisor));
+    }
+}
