@@ -67,8 +67,12 @@ public final class DeckArchChecks implements Subject {
 
     private static Map<String, Quantity> actions(Inputs in) {
         String train =
-                "train,part,from [m],to [m],force [kN],line [kN/m]\nt,axle,0,0,%1$s,0\n"
-                        + "t,axle,1.6,1.6,%1$s,0\nt,elsewhere,-0.8,2.4,0,%2$s\n";
+                """
+                train,part,from [m],to [m],force [kN],line [kN/m]
+                t,axle,0,0,%1$s,0
+                t,axle,1.6,1.6,%1$s,0
+                t,elsewhere,-0.8,2.4,0,%2$s
+                """;
         DeckArchActionsRoutine.Output found =
                 Routines.call(
                         new DeckArchActionsRoutine(),
