@@ -4,15 +4,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.skewback.arch.ArchForces;
 import org.skewback.arch.CircularArchBuckling;
+import org.skewback.arch.ElasticArch;
 import org.skewback.arch.ElasticArchRoutine;
 import org.skewback.arch.FixedArch;
 import org.skewback.arch.InPlaneBucklingRoutine;
 import org.skewback.arch.LateralBuckling;
+import org.skewback.arch.RibStiffness;
 import org.skewback.arch.ShallowArch;
+import org.skewback.arch.Springings;
 import org.skewback.arch.ThreeHingedArch;
 import org.skewback.arch.TwoHingedArch;
 import org.skewback.form.Catenary;
+import org.skewback.form.Parabola;
+import org.skewback.form.VerticalLoad;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Routines;
 
@@ -39,6 +45,7 @@ public final class ArchChecks implements Subject {
         routines.put("FixedArch: half span", ArchChecks::fixedHalf);
         routines.put("FixedArch: movement", ArchChecks::fixedMovement);
         routines.put("ElasticArchRoutine", ArchChecks::elastic);
+        routines.put("ArchForces", ArchChecks::along);
         routines.put("InPlaneBucklingRoutine", ArchChecks::inPlane);
         routines.put("CircularArchBuckling", ArchChecks::circular);
         routines.put("ShallowArch", ArchChecks::shallow);
@@ -204,6 +211,9 @@ public final class ArchChecks implements Subject {
         results.put("right moment", found.rightMoment());
         results.put("crown moment", found.crownMoment());
         results.put("crown deflection", found.crownDeflection());
+        results.put("left vertical", found.leftVertical());
+        results.put("right vertical", found.rightVertical());
+        results.put("crown force", found.crownForce());
         return results;
     }
 
@@ -246,17 +256,34 @@ public final class ArchChecks implements Subject {
     }
 
     private static Map<String, Quantity> circular(Inputs in) {
-        return Map.of(
-                "pressure",
+        CircularArchBuckling.Output found =
                 Routines.call(
-                                new CircularArchBuckling(),
-                                new CircularArchBuckling.Input(
-                                        in.text("hinges"),
-                                        in.quantity("half angle"),
-                                        in.quantity("radius"),
-                                        in.quantity("modulus"),
-                                        in.quantity("second moment")))
-                        .pressure());
+                        new CircularArchBuckling(),
+                        new CircularArchBuckling.Input(
+                                in.text("hinges"),
+                                in.quantity("half angle"),
+                                in.quantity("radius"),
+                                in.quantity("modulus"),
+                                in.quantity("second moment")));
+        return Map.of(
+                "pressure", found.pressure(),
+                "force", found.axialForce(),
+                "number of waves", found.k());
+    }
+
+    private static Map<String, Quantity> along(Inputs in) {
+        double span = in.si("span");
+        Parabola axis = new Parabola(span, in.si("rise"));
+        ArchForces forces =
+                new ElasticArch(
+                                axis,
+                                RibStiffness.growing(axis, 1, Double.POSITIVE_INFINITY),
+                                Springings.FIXED)
+                        .under(VerticalLoad.point(in.si("load"), in.si("position")));
+        double at = in.si("at");
+        return Map.of(
+                "axial", Quantity.of(forces.axial(at), "N"),
+                "shear", Quantity.of(forces.shear(at), "N"));
     }
 
     private static Map<String, Quantity> shallow(Inputs in) {

@@ -70,7 +70,13 @@ public final class TrainChecks implements Subject {
             sum += axle.force();
             moment += axle.force() * axle.behind();
         }
-        return Map.of("weight", Quantity.of(sum, "N"), "centre", Quantity.of(moment / sum, "m"));
+        return Map.of(
+                "weight",
+                Quantity.of(sum, "N"),
+                "centre",
+                Quantity.of(moment / sum, "m"),
+                "length",
+                Quantity.of(train(in).length(), "m"));
     }
 
     private static TrainLoad train(Inputs in) {
