@@ -24,7 +24,12 @@ interface FrameInput {
 
     List<Quantity> given();
 
-    /** Quantities by name, for fields such as {@code =g}. */
+    /**
+     * Gives the quantities by name, for fields such as {@code =g}.
+     *
+     * @return each quantity under its name
+     * @throws IllegalArgumentException if there is not one for each name
+     */
     default Map<String, Quantity> byName() {
         List<String> words = parts(names(), ";");
         if (words.size() != given().size()) {
@@ -42,6 +47,11 @@ interface FrameInput {
         return found;
     }
 
+    /**
+     * Reads the tables.
+     *
+     * @return the frame they tell of
+     */
     default FrameModel model() {
         return FrameTables.model(
                 new FrameTables.Tables(
@@ -53,11 +63,26 @@ interface FrameInput {
                 byName());
     }
 
+    /**
+     * Reads load cases.
+     *
+     * @param loads table of loads
+     * @return the cases in it
+     */
     default List<LoadCase> cases(String loads) {
         return FrameTables.loads(CsvTable.parse("loads", loads), byName());
     }
 
-    /** Mass, preload and pieces of a structure that moves. */
+    /**
+     * Gives the analysis of a structure that moves.
+     *
+     * @param model the frame
+     * @param masses table of masses beside its own, or blank
+     * @param loads table of loads that the preload combines
+     * @param preload combination that is on it as it moves, or blank for none
+     * @param pieces number of parts that each member is divided into
+     * @return the analysis
+     */
     default ModalAnalysis moving(
             FrameModel model, String masses, String loads, String preload, int pieces) {
         ModalAnalysis analysis = ModalAnalysis.of(model).divided(pieces);
