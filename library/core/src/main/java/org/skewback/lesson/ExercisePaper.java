@@ -229,16 +229,17 @@ public final class ExercisePaper implements Displayable {
         Map<String, String> bundle = new LinkedHashMap<>();
         String numbers =
                 drawn.values().values().stream()
-                        .map(q -> "- $" + q.worked().latex() + "$, " + Prose.escaped(q.note()))
+                        .map(q -> "- " + Prose.escaped(q.note()) + ": $" + q.worked().latex() + "$")
                         .collect(Collectors.joining("\n"));
         String asked =
                 steps.stream()
                         .map(
                                 step ->
-                                        "1. $"
-                                                + HiddenAnswer.symbol(solved.get(step.symbol()))
-                                                + "$, "
+                                        "1. "
                                                 + Prose.escaped(step.note())
+                                                + ": $"
+                                                + HiddenAnswer.symbol(solved.get(step.symbol()))
+                                                + "$"
                                                 + inUnit(step))
                         .collect(Collectors.joining("\n"));
         bundle.put(
