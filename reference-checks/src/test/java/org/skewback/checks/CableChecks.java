@@ -139,6 +139,15 @@ public final class CableChecks implements Subject {
     }
 
     private static Map<String, Quantity> irvine(Inputs in) {
+        if (in.has("span")) {
+            FlatCable cable =
+                    new FlatCable(
+                            in.si("span"),
+                            in.si("weight"),
+                            in.si("axial stiffness"),
+                            in.si("horizontal force"));
+            return Map.of("Irvine number", of(cable.irvineNumber(), ""));
+        }
         double root = FlatCable.firstSymmetricFrequency(in.si("Irvine number"));
         return Map.of("frequency over π", of(root / Math.PI, ""));
     }

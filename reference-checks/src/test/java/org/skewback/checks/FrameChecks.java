@@ -19,6 +19,7 @@ import org.skewback.frame.InitialForce;
 import org.skewback.frame.LackOfFit;
 import org.skewback.frame.Lane;
 import org.skewback.frame.LineLoad;
+import org.skewback.frame.LineMoment;
 import org.skewback.frame.LinearAnalysis;
 import org.skewback.frame.Load;
 import org.skewback.frame.LoadAxes;
@@ -700,6 +701,15 @@ public final class FrameChecks implements Subject {
                         "Q",
                         new Warming("m", in.si("rise"), in.si("gradient y"), in.si("gradient z")),
                         new LackOfFit("m", in.si("excess")),
+                        new GroundMovement(
+                                "A", Vector.ZERO, new Vector(0, 0, in.si("turn at the start"))),
+                        new LineMoment(
+                                "m",
+                                0,
+                                in.si("length"),
+                                new Vector(in.si("torque at the start"), 0, 0),
+                                new Vector(in.si("torque at the end"), 0, 0),
+                                LoadAxes.GLOBAL),
                         LineLoad.uniform(
                                 "m", new Vector(0, in.si("load along y"), 0), LoadAxes.GLOBAL));
         SectionForces start = LinearAnalysis.of(model).solve(loads).member("m").start();
@@ -707,7 +717,8 @@ public final class FrameChecks implements Subject {
                 "axial force", of(start.axial(), "N"),
                 "shear force y", of(start.shearY(), "N"),
                 "moment y", of(start.momentY(), "N·m"),
-                "moment z", of(start.momentZ(), "N·m"));
+                "moment z", of(start.momentZ(), "N·m"),
+                "size of the torque", of(Math.abs(start.torque()), "N·m"));
     }
 
     private static Map<String, Quantity> areas(Inputs in) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.skewback.frame.BeamColumn;
 import org.skewback.frame.EndConnection;
+import org.skewback.frame.ForceComponent;
 import org.skewback.frame.FrameHistory;
 import org.skewback.frame.FrameModel;
 import org.skewback.frame.GroundMotion;
@@ -48,6 +49,7 @@ public final class FrameHistoryChecks implements Subject {
     public Map<String, Checked> routines() {
         Map<String, Checked> routines = new TreeMap<>();
         routines.put("TimeHistoryAnalysis: mast", FrameHistoryChecks::mast);
+        routines.put("TimeHistoryAnalysis: mass on a post", FrameHistoryChecks::post);
         routines.put("TimeHistoryAnalysis: block on friction", FrameHistoryChecks::friction);
         routines.put("TimeHistoryAnalysis: block at a stop", FrameHistoryChecks::stop);
         routines.put("RayleighDamping", FrameHistoryChecks::rayleigh);
@@ -166,6 +168,56 @@ public final class FrameHistoryChecks implements Subject {
         double[] record = new double[(int) Math.round(in.si("time") / step) + 1];
         Arrays.fill(record, in.si("acceleration"));
         return GroundMotion.along(step, Motion.ALONG_X, record);
+    }
+
+    /** Half a vibration after the ground has begun to accelerate, all at once and for good. */
+    private static Map<String, Quantity> post(Inputs in) {
+        Material material = new Material("m", in.si("young modulus"), 8e10, 0, 0);
+        Section section = Section.slender("s", 0.1, 1e-4, in.si("second moment"), 1e-4);
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", 0, 0, 0)
+                        .node("B", 0, 0, in.si("height"))
+                        .add(BeamColumn.of("post", "A", "B", material, section))
+                        .fix("A")
+                        .build();
+        ModalAnalysis analysis =
+                ModalAnalysis.of(model).divided(4).with(NodalMass.of("B", in.si("mass")));
+        double height = in.si("height");
+        double omega =
+                Math.sqrt(
+                        3
+                                * in.si("young modulus")
+                                * in.si("second moment")
+                                / (height * height * height * in.si("mass")));
+        int steps = 64;
+        double[] record = new double[steps + 1];
+        Arrays.fill(record, in.si("acceleration"));
+        FrameHistory history =
+                TimeHistoryAnalysis.of(analysis)
+                        .damped(0)
+                        .with(NonlinearLink.stop("stop", "A", "B", Vector.X, new Gap(1e3, 1)))
+                        .modal(
+                                1,
+                                GroundMotion.along(Math.PI / omega / steps, Motion.ALONG_X, record),
+                                Monitor.quiet());
+        double tip = history.movement("B", Motion.ALONG_X)[steps];
+        return Map.of(
+                "ω² movement over acceleration",
+                        Quantity.of(tip * omega * omega / in.si("acceleration")),
+                "movement of the middle over that of the end",
+                        Quantity.of(
+                                history.movement("post", height / 2, Motion.ALONG_X)[steps] / tip),
+                "reaction", Quantity.of(history.reaction("A", Motion.ALONG_X)[steps], "N"),
+                "size of the moment in the middle",
+                        Quantity.of(
+                                Math.abs(
+                                        history.force("post", height / 2, ForceComponent.MOMENT_Y)[
+                                                steps]),
+                                "N·m"),
+                "movement at the stop over that of the end",
+                        Quantity.of(history.linkMovement("stop", 0)[steps] / tip));
     }
 
     private static Map<String, Quantity> friction(Inputs in) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.skewback.frame.Bar;
+import org.skewback.frame.BeamColumn;
 import org.skewback.frame.DesignSpectrum;
 import org.skewback.frame.DirectionRule;
 import org.skewback.frame.En1998Spectrum;
@@ -48,6 +49,7 @@ public final class FrameSpectrumChecks implements Subject {
         routines.put("En1998Spectrum: vertical", FrameSpectrumChecks::vertical);
         routines.put("DesignSpectrum: points", FrameSpectrumChecks::points);
         routines.put("SpectrumAnalysis: shear frame", FrameSpectrumChecks::shearFrame);
+        routines.put("SpectrumAnalysis: mass on a post", FrameSpectrumChecks::post);
         routines.put("SpectrumAnalysis: directions", FrameSpectrumChecks::directions);
         return routines;
     }
@@ -121,6 +123,47 @@ public final class FrameSpectrumChecks implements Subject {
             case "sum of sizes" -> ModalRule.SUM_OF_SIZES;
             default -> throw new IllegalArgumentException("rule is \"" + words + "\".");
         };
+    }
+
+    private static Map<String, Quantity> post(Inputs in) {
+        Material material = new Material("m", in.si("young modulus"), 8e10, 0, 0);
+        Section section = Section.slender("s", 0.1, 1e-4, in.si("second moment"), 1e-4);
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", 0, 0, 0)
+                        .node("B", 0, 0, in.si("height"))
+                        .add(BeamColumn.of("post", "A", "B", material, section))
+                        .fix("A")
+                        .build();
+        ModalAnalysis analysis =
+                ModalAnalysis.of(model).divided(4).with(NodalMass.of("B", in.si("mass")));
+        double acceleration = in.si("spectral acceleration");
+        SpectrumResponse response =
+                SpectrumAnalysis.of(analysis.modes(1))
+                        .under(
+                                Map.of(
+                                        Motion.ALONG_X,
+                                        DesignSpectrum.ofPoints(
+                                                new double[] {0, 10},
+                                                new double[] {acceleration, acceleration})));
+        double half = in.si("height") / 2;
+        double tip = response.movement("B").translation().x();
+        return Map.of(
+                "movement of the middle over that of the end",
+                        Quantity.of(response.movement("post", half).translation().x() / tip),
+                "rotation at the end times height over movement",
+                        Quantity.of(response.movement("B").rotation().y() * in.si("height") / tip),
+                "shear force", Quantity.of(response.forces("post", half).shearZ(), "N"),
+                "moment of the reaction", Quantity.of(response.reaction("A").moment().y(), "N·m"),
+                "force of the reaction", Quantity.of(response.reaction("A").force().x(), "N"),
+                "sum of reactions", Quantity.of(response.baseForce().x(), "N"),
+                "moment in the middle by the mode",
+                        Quantity.of(
+                                Math.abs(
+                                        response.modalForces(0, Motion.ALONG_X, "post", half)
+                                                .momentY()),
+                                "N·m"));
     }
 
     /** Five storeys above each other that only shear. */

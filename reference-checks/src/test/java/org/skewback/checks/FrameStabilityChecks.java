@@ -87,6 +87,11 @@ public final class FrameStabilityChecks implements Subject {
                         .governing();
         return Map.of(
                 "first of the shares", of(mode.shares().get(0).share(), ""),
+                "shape at three quarters over that at the end",
+                        of(
+                                mode.shape().along("bc", length / 4).translation().z()
+                                        / mode.shape().movement("C").translation().z(),
+                                ""),
                 "compression over the critical force",
                         of(
                                 -mode.axialForce("bc", length / 4)

@@ -258,7 +258,8 @@ public final class NumericChecks implements Subject {
         return Map.of(
                 "displacement", Quantity.of(found.displacement()[last], "m"),
                 "velocity", Quantity.of(found.velocity()[last], "m/s"),
-                "acceleration", Quantity.of(found.acceleration()[last], "m/s²"));
+                "acceleration", Quantity.of(found.acceleration()[last], "m/s²"),
+                "peak", Quantity.of(found.peakDisplacement(), "m"));
     }
 
     /** 10 sin(πt/0.6) up to 0.6 s, in steps of 0.1 s. */
