@@ -10,6 +10,7 @@ import org.skewback.rock.BenchedCut;
 import org.skewback.rock.BlastVibration;
 import org.skewback.rock.Earthwork;
 import org.skewback.rock.GeologicalStrengthIndex;
+import org.skewback.rock.GroundSurface;
 import org.skewback.rock.Grout;
 import org.skewback.rock.HoekBrown;
 import org.skewback.rock.LugeonTest;
@@ -20,6 +21,7 @@ import org.skewback.rock.RockMassRating;
 import org.skewback.rock.SectionLine;
 import org.skewback.rock.Shotcrete;
 import org.skewback.rock.SlopeMassRating;
+import org.skewback.rock.SurveyPoint;
 import org.skewback.rock.VibrationLimit;
 
 /** Checks of {@code org.skewback.rock}. */
@@ -45,6 +47,8 @@ public final class RockChecks implements Subject {
         routines.put("LugeonTest.conductivity", RockChecks::conductivity);
         routines.put("Earthwork", RockChecks::earthwork);
         routines.put("Earthwork.cut", RockChecks::volume);
+        routines.put("Earthwork.between", RockChecks::between);
+        routines.put("GroundSurface", RockChecks::surfaces);
         routines.put("Earthwork.polygon", RockChecks::polygon);
         routines.put("BenchedCut", RockChecks::benches);
         routines.put("BlastVibration", RockChecks::vibration);
@@ -272,6 +276,66 @@ public final class RockChecks implements Subject {
                 "prismoidal", Quantity.of(volume.prismoidal(), "m³"),
                 "difference", Quantity.of(volume.difference(), "m³"),
                 "first area", Quantity.of(volume.areas().get(0), "m²"));
+    }
+
+    /** A design line of one slope through level ground. */
+    private static Map<String, Quantity> between(Inputs in) {
+        List<Quantity> levels = in.quantities("design");
+        double width = in.si("width");
+        double ground = in.si("ground");
+        Earthwork.Areas areas =
+                Earthwork.between(
+                        SectionLine.of(List.of(0.0, width), List.of(ground, ground)),
+                        SectionLine.of(
+                                List.of(0.0, width),
+                                List.of(levels.get(0).si(), levels.get(1).si())));
+        return Map.of(
+                "cut", Quantity.of(areas.cut(), "m²"), "fill", Quantity.of(areas.fill(), "m²"));
+    }
+
+    /** Level ground over a pit whose rims are regular polygons, or over a trapezoidal cut. */
+    private static Map<String, Quantity> surfaces(Inputs in) {
+        double level = in.si("ground");
+        double depth = in.si("depth");
+        List<SurveyPoint> ground = new ArrayList<>();
+        List<SurveyPoint> design = new ArrayList<>();
+        if (in.has("radii")) {
+            List<Quantity> radii = in.quantities("radii");
+            int sides = (int) in.si("sides");
+            for (int i = 0; i < sides; i++) {
+                double angle = 2 * Math.PI * i / sides;
+                double c = StrictMath.cos(angle);
+                double s = StrictMath.sin(angle);
+                double top = radii.get(0).si();
+                double bottom = radii.get(1).si();
+                design.add(new SurveyPoint(top * c, top * s, level));
+                design.add(new SurveyPoint(bottom * c, bottom * s, level - depth));
+            }
+            double wide = 2 * radii.get(0).si();
+            for (int i = 0; i < 4; i++) {
+                ground.add(new SurveyPoint(i < 2 ? -wide : wide, i % 2 == 0 ? -wide : wide, level));
+            }
+        } else {
+            double half = in.si("base") / 2;
+            double wide = half + in.si("side") * depth;
+            for (int i = 0; i <= 4; i++) {
+                double along = in.si("length") * i / 4;
+                for (double across : new double[] {-wide, -half, half, wide}) {
+                    ground.add(new SurveyPoint(along, across, level));
+                    design.add(
+                            new SurveyPoint(
+                                    along,
+                                    across,
+                                    Math.abs(across) > half ? level : level - depth));
+                }
+            }
+        }
+        GroundSurface.Volumes volumes =
+                GroundSurface.through(ground).volumesDownTo(GroundSurface.through(design));
+        return Map.of(
+                "cut", Quantity.of(volumes.cut(), "m³"),
+                "fill", Quantity.of(volumes.fill(), "m³"),
+                "plan area", Quantity.of(volumes.planArea(), "m²"));
     }
 
     private static Map<String, Quantity> polygon(Inputs in) {

@@ -1,6 +1,7 @@
 package org.skewback.rock;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -120,6 +121,51 @@ public final class SurveyTable {
                     "level",
                     table.texts("level").get(i),
                     "a step of less than 1000 to 1 from the point before");
+        }
+    }
+
+    /**
+     * Reads points of a surface from a table with columns {@code x}, {@code y} and {@code level}, one
+     * point a row, in any order.
+     *
+     * @param table the table
+     * @return the surface through them
+     * @throws TableException if a column is missing or of the wrong dimension, there are fewer than
+     *     three points, a row stands at the place in plan of an earlier one, or all stand on one line
+     */
+    public static GroundSurface surface(CsvTable table) {
+        double[] x = table.numbers("x", "m");
+        double[] y = table.numbers("y", "m");
+        double[] levels = table.numbers("level", "m");
+        List<SurveyPoint> points = new ArrayList<>();
+        // Points closer than a millimetre stand in one cell of that size or in two beside each
+        // other.
+        Map<List<Long>, List<Integer>> cells = new HashMap<>();
+        for (int i = 0; i < x.length; i++) {
+            long across = (long) Math.floor(x[i] / SAME);
+            long along = (long) Math.floor(y[i] / SAME);
+            for (long a = across - 1; a <= across + 1; a++) {
+                for (long b = along - 1; b <= along + 1; b++) {
+                    for (int before : cells.getOrDefault(List.of(a, b), List.of())) {
+                        if (Math.abs(x[i] - x[before]) < SAME
+                                && Math.abs(y[i] - y[before]) < SAME) {
+                            throw table.refused(
+                                    i,
+                                    "x",
+                                    table.texts("x").get(i),
+                                    "another place in plan than that in line "
+                                            + table.line(before));
+                        }
+                    }
+                }
+            }
+            cells.computeIfAbsent(List.of(across, along), cell -> new ArrayList<>()).add(i);
+            points.add(new SurveyPoint(x[i], y[i], levels[i]));
+        }
+        try {
+            return GroundSurface.through(points);
+        } catch (IllegalArgumentException e) {
+            throw new TableException(table.name() + ": " + e.getMessage(), e);
         }
     }
 
