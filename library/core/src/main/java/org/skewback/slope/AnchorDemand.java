@@ -2,6 +2,7 @@ package org.skewback.slope;
 
 import java.util.List;
 import org.skewback.numeric.NotConvergedException;
+import org.skewback.quantity.Stop;
 
 /**
  * The force that anchors must have for a wanted factor of safety on the worst circle, and whether
@@ -56,18 +57,40 @@ public record AnchorDemand(double multiplier, CriticalCircle critical, List<Reac
      */
     public static AnchorDemand of(
             SlopeSection section, SearchWindow window, SliceMethod method, double wanted) {
+        return of(section, window, method, wanted, () -> false);
+    }
+
+    /**
+     * Finds the forces, and can be stopped.
+     *
+     * @param section the section, with at least one anchor of a force greater than 0
+     * @param window where to look for circles
+     * @param method the method
+     * @param wanted wanted factor of safety, greater than 0
+     * @param stop asked now and then
+     * @return the multiplier, the worst circle then, and the anchors' reach
+     * @throws IllegalArgumentException if there is no anchor, or no force is enough: the anchors are
+     *     too short or wrongly placed
+     * @throws NotConvergedException if the forces are not found
+     */
+    public static AnchorDemand of(
+            SlopeSection section,
+            SearchWindow window,
+            SliceMethod method,
+            double wanted,
+            Stop stop) {
         Require.positive("wanted factor of safety", wanted, "");
         if (section.anchors().stream().noneMatch(anchor -> anchor.force() > 0)) {
             throw new IllegalArgumentException(
                     "The section has no anchor with a force to be multiplied.");
         }
-        CriticalCircle without = at(section, window, method, 0);
+        CriticalCircle without = at(section, window, method, 0, stop);
         if (without.factor() >= wanted) {
             return new AnchorDemand(0, without, reaches(section, without));
         }
         double low = 0;
         double high = 1;
-        CriticalCircle critical = at(section, window, method, high);
+        CriticalCircle critical = at(section, window, method, high, stop);
         double last = without.factor();
         while (critical.factor() < wanted) {
             if (high > LARGEST || (critical.factor() <= last * (1 + 1e-9) && high > 16)) {
@@ -82,14 +105,14 @@ public record AnchorDemand(double multiplier, CriticalCircle critical, List<Reac
             last = critical.factor();
             low = high;
             high *= 2;
-            critical = at(section, window, method, high);
+            critical = at(section, window, method, high, stop);
         }
         for (int round = 0; round < 60; round++) {
             if (high - low <= TOLERANCE * high) {
                 return new AnchorDemand(high, critical, reaches(section, critical));
             }
             double middle = (low + high) / 2;
-            CriticalCircle there = at(section, window, method, middle);
+            CriticalCircle there = at(section, window, method, middle, stop);
             if (there.factor() >= wanted) {
                 high = middle;
                 critical = there;
@@ -102,8 +125,13 @@ public record AnchorDemand(double multiplier, CriticalCircle critical, List<Reac
     }
 
     private static CriticalCircle at(
-            SlopeSection section, SearchWindow window, SliceMethod method, double multiplier) {
-        return CriticalCircle.search(section.withAnchorForceTimes(multiplier), window, method);
+            SlopeSection section,
+            SearchWindow window,
+            SliceMethod method,
+            double multiplier,
+            Stop stop) {
+        return CriticalCircle.search(
+                section.withAnchorForceTimes(multiplier), window, method, 1, stop);
     }
 
     private static List<Reach> reaches(SlopeSection section, CriticalCircle critical) {

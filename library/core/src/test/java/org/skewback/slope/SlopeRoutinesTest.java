@@ -77,6 +77,33 @@ class SlopeRoutinesTest {
     }
 
     @Test
+    void anchorDemandAndSurfaceOfAnyShapeGiveTheSameAgain() {
+        Quantity weight = Quantity.of(19, "kN/m³");
+        SectionInput weak =
+                SectionInput.ground(metres(0, 12, 20, 12, 44, 0, 80, 0))
+                        .layer(weight, COHESION.over(2), degrees(20), Quantity.of(0))
+                        .at(metres(5, 25, 35, 60), SliceMethod.SPENCER, 20);
+        SectionInput held =
+                weak.anchor(
+                        Quantity.of(40, "m"),
+                        Quantity.of(2, "m"),
+                        degrees(6),
+                        Quantity.of(50, "kN/m"),
+                        Quantity.of(30, "m"),
+                        Quantity.of(6, "m"));
+        AnchorDemandRoutine.Output demand =
+                Routines.call(
+                        new AnchorDemandRoutine(),
+                        AnchorDemandRoutine.Input.of(held, Quantity.of(1.15)));
+        assertEquals(1.15, demand.factor().si(), 1e-5);
+        assertEquals(1, demand.bondsBehind().si());
+        CriticalPolygonRoutine.Output free = Routines.call(new CriticalPolygonRoutine(), weak);
+        assertTrue(free.factor().si() < free.circleFactor().si() * 1.005);
+        assertEquals(12, free.x().size());
+        sameAgain(demand.multiplier(), demand.radius(), free.factor(), free.y().get(5));
+    }
+
+    @Test
     void wedgeTopplingAndSlidingGiveTheSameAgain() {
         Quantity none = Quantity.of(0, "kPa");
         WedgeRoutine.Output wedge =

@@ -1,0 +1,69 @@
+package org.skewback.slope;
+
+import java.util.Arrays;
+import java.util.List;
+import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Routine;
+import org.skewback.quantity.Stop;
+
+/**
+ * A surface of any shape of low factor of safety, begun at the critical circle of the same section,
+ * window and method, as a routine; see {@link CriticalPolygon}. It has twelve corners.
+ */
+public final class CriticalPolygonRoutine
+        implements Routine<SectionInput, CriticalPolygonRoutine.Output> {
+
+    private static final int CORNERS = 12;
+
+    /** Makes the routine. */
+    public CriticalPolygonRoutine() {}
+
+    /**
+     * The surface.
+     *
+     * @param factor its factor of safety
+     * @param circleFactor factor of safety of the circle that it was begun at
+     * @param x positions of its corners from the left, ends included
+     * @param y heights of its corners
+     */
+    public record Output(
+            Quantity factor, Quantity circleFactor, List<Quantity> x, List<Quantity> y) {}
+
+    @Override
+    public String name() {
+        return "slope.criticalPolygon";
+    }
+
+    @Override
+    public int edition() {
+        return 1;
+    }
+
+    @Override
+    public Output run(SectionInput input, Stop stop) {
+        double[] window = input.place(4);
+        SlopeSection section = input.section();
+        CriticalCircle circle =
+                CriticalCircle.search(
+                        section,
+                        SearchWindow.of(window[0], window[1], window[2], window[3])
+                                .sliced(input.slices()),
+                        input.by(),
+                        1,
+                        stop);
+        CriticalPolygon found =
+                CriticalPolygon.search(section, circle, input.by(), CORNERS, input.slices());
+        ProfileLine line = found.surface().line();
+        Quantity[] x = new Quantity[line.size()];
+        Quantity[] y = new Quantity[line.size()];
+        for (int i = 0; i < line.size(); i++) {
+            x[i] = Quantity.of(line.pointX(i), "m");
+            y[i] = Quantity.of(line.pointY(i), "m");
+        }
+        return new Output(
+                Quantity.of(found.factor()),
+                Quantity.of(circle.factor()),
+                Arrays.asList(x),
+                Arrays.asList(y));
+    }
+}
