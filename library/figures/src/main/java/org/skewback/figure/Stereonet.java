@@ -19,6 +19,10 @@ public final class Stereonet {
 
     private static final double MM = Board.MILLIMETRE;
     private static final int PARTS = 72;
+
+    /** Into how many parts a curve is divided to find a place for its name. */
+    private static final int NAME_PLACES = 18;
+
     private static final LineStyle[] IN_TURN = {
         LineStyle.FIRST, LineStyle.SECOND, LineStyle.THIRD, LineStyle.FOURTH, LineStyle.RESULT
     };
@@ -380,17 +384,46 @@ public final class Stereonet {
     private void labels(Elevation drawing) {
         spots.forEach(spot -> drawing.label(spot.at(), spot.name()));
         poles.forEach(set -> drawing.label(set.mean(), set.name()));
-        int index = 0;
+        List<Point> taken = new ArrayList<>();
+        spots.forEach(spot -> taken.add(spot.at()));
+        poles.forEach(set -> taken.addAll(set.places()));
         for (Curve curve : curves) {
-            if (curve.name.isEmpty()) {
-                continue;
+            if (!curve.name.isEmpty()) {
+                Point at = freest(curve, taken);
+                drawing.label(at, curve.name, curve.style);
+                taken.add(at);
             }
-            // Near the rim great circles stand apart; which end is free differs.
-            int last = curve.x.length - 1;
-            int at = (int) Math.round(last * (index % 2 == 0 ? 0.09 : 0.91));
-            drawing.label(Point.at(curve.x[at], curve.y[at]), curve.name, curve.style);
-            index++;
         }
+    }
+
+    /** The place on a curve farthest from poles, points, names there already and other curves. */
+    private Point freest(Curve curve, List<Point> taken) {
+        int last = curve.x.length - 1;
+        Point best = Point.at(curve.x[0], curve.y[0]);
+        double most = -1;
+        for (int part = 1; part < NAME_PLACES; part++) {
+            int i = last * part / NAME_PLACES;
+            Point here = Point.at(curve.x[i], curve.y[i]);
+            double room = Double.POSITIVE_INFINITY;
+            for (Point point : taken) {
+                room = Math.min(room, distance(here, point.x(), point.y()));
+            }
+            for (Curve other : curves) {
+                for (int k = 0; other != curve && k < other.x.length; k++) {
+                    // A curve is broken by a text, a pole lost: keep farther from poles.
+                    room = Math.min(room, 2 * distance(here, other.x[k], other.y[k]));
+                }
+            }
+            if (room > most) {
+                most = room;
+                best = here;
+            }
+        }
+        return best;
+    }
+
+    private static double distance(Point a, double x, double y) {
+        return StrictMath.hypot(a.x() - x, a.y() - y);
     }
 
     private static double[] page(Board board, double[] xy) {
