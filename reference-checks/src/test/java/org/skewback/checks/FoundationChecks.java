@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.skewback.foundation.ContactPressure;
 import org.skewback.foundation.ContactPressureRoutine;
 import org.skewback.foundation.Footing;
 import org.skewback.foundation.RockBearing;
@@ -168,7 +169,28 @@ public final class FoundationChecks implements Subject {
                                 in.quantity("normal"),
                                 in.quantity("moment x"),
                                 in.quantity("moment y")));
-        return Map.of("greatest", found.greatest(), "part", found.contactPart());
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        results.put("greatest", found.greatest());
+        results.put("part", found.contactPart());
+        if (in.has("at")) {
+            List<Quantity> at = in.quantities("at");
+            double normal = in.si("normal");
+            ContactPressure pressure =
+                    ContactPressure.of(
+                            in.si("width"),
+                            in.si("length"),
+                            normal,
+                            in.si("moment x") / normal,
+                            in.si("moment y") / normal);
+            results.put(
+                    "pressure there",
+                    Quantity.of(
+                            pressure.atMiddle()
+                                    + pressure.alongWidth() * at.get(0).si()
+                                    + pressure.alongLength() * at.get(1).si(),
+                            "Pa"));
+        }
+        return results;
     }
 
     private static Map<String, Quantity> settlement(Inputs in) {

@@ -400,6 +400,7 @@ public final class SlopeChecks implements Subject {
         results.put("normal B", found.normalB());
         results.put("driving", found.driving());
         results.put("trend", found.trend());
+        results.put("plunge", found.plunge());
         return results;
     }
 
@@ -579,7 +580,13 @@ public final class SlopeChecks implements Subject {
                         new NewmarkRoutine(),
                         new NewmarkRoutine.Input(
                                 times, accelerations, g.times(in.quantity("yield"))));
-        return Map.of("displacement", found.displacement(), "end", found.end());
+        return Map.of(
+                "displacement",
+                found.displacement(),
+                "sliding time",
+                found.slidingTime(),
+                "end",
+                found.end());
     }
 
     private static Map<String, Quantity> pulse(Inputs in) {
@@ -612,6 +619,16 @@ public final class SlopeChecks implements Subject {
     }
 
     private static Map<String, Quantity> partial(Inputs in) {
+        if (in.has("set")) {
+            PartialFactors set =
+                    in.text("set").equals("strength")
+                            ? PartialFactors.onStrength()
+                            : PartialFactors.onResistance2();
+            return Map.of(
+                    "permanent", Quantity.of(set.onPermanent()),
+                    "variable", Quantity.of(set.onVariable()),
+                    "resistance", Quantity.of(set.onResistance()));
+        }
         PartialFactors factors = PartialFactors.onStrength();
         return Map.of(
                 "friction", factors.friction(in.quantity("friction")),
