@@ -35,6 +35,8 @@ import org.skewback.slope.Soil;
 import org.skewback.slope.TopplingRoutine;
 import org.skewback.slope.WedgeAngles;
 import org.skewback.slope.WedgeRoutine;
+import org.skewback.slope.WedgeShape;
+import org.skewback.slope.WedgeWater;
 import org.skewback.slope.YieldCoefficient;
 import org.skewback.study.Distribution;
 import org.skewback.study.FirstOrderSecondMoment;
@@ -64,6 +66,8 @@ public final class SlopeChecks implements Subject {
         routines.put("InfiniteSlope", SlopeChecks::infinite);
         routines.put("InfiniteSlope.planarCriticalHeight", SlopeChecks::culmann);
         routines.put("InfiniteSlope.yieldCoefficient", SlopeChecks::yieldOfPlane);
+        routines.put("Orientation.apparentDip", SlopeChecks::apparentDip);
+        routines.put("WedgeWater.full", SlopeChecks::fullJoints);
         routines.put("WedgeAngles", SlopeChecks::wedgeAngles);
         routines.put("ShortWedge", SlopeChecks::shortWedge);
         routines.put("ShortWedge.symmetric", SlopeChecks::symmetricWedge);
@@ -402,6 +406,32 @@ public final class SlopeChecks implements Subject {
         results.put("trend", found.trend());
         results.put("plunge", found.plunge());
         return results;
+    }
+
+    private static Map<String, Quantity> apparentDip(Inputs in) {
+        List<Quantity> plane = in.quantities("plane");
+        double dip =
+                Orientation.ofDegrees(plane.get(0).in("°"), plane.get(1).in("°"))
+                        .apparentDip(in.si("section"));
+        return Map.of("apparent dip", Quantity.of(dip, "rad"));
+    }
+
+    private static Map<String, Quantity> fullJoints(Inputs in) {
+        List<Quantity> a = in.quantities("A");
+        List<Quantity> b = in.quantities("B");
+        List<Quantity> face = in.quantities("face");
+        List<Quantity> upper = in.quantities("upper");
+        WedgeWater water =
+                WedgeWater.full(
+                        WedgeShape.ofTotalHeight(
+                                new Orientation(a.get(0).si(), a.get(1).si()),
+                                new Orientation(b.get(0).si(), b.get(1).si()),
+                                new Orientation(face.get(0).si(), face.get(1).si()),
+                                new Orientation(upper.get(0).si(), upper.get(1).si()),
+                                in.si("height")),
+                        in.si("water weight"));
+        return Map.of(
+                "on A", Quantity.of(water.onA(), "Pa"), "on B", Quantity.of(water.onB(), "Pa"));
     }
 
     private static Map<String, Quantity> toppling(Inputs in) {
