@@ -145,6 +145,7 @@ public final class Evaluator implements Closeable {
             if (java.renew()) {
                 tidying.compilerChanges();
             }
+            tidying.twoCompilers(java.isRenewing());
             java.control().begin(cell.run());
             if (cell.code().strip().equals(SETTLE)) {
                 return settle(cell, java);

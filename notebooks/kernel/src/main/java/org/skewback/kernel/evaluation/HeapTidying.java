@@ -13,6 +13,9 @@ final class HeapTidying {
     /** How much more than after the last collection may be in use; the young generation has 10 MB. */
     private static final long MOST_GARBAGE_BYTES = 24L << 20;
 
+    /** The same while there are two compilers, which are the most that this process ever holds. */
+    private static final long MOST_BESIDE_TWO_BYTES = 13L << 20;
+
     /** What is in use before any cell has run, above all the index for completion. */
     private static final long BASE_BYTES = 40L << 20;
 
@@ -21,6 +24,7 @@ final class HeapTidying {
 
     private final Semaphore cells = new Semaphore(0);
     private volatile boolean compilerChanges;
+    private volatile boolean twoCompilers;
 
     /** Starts the thread that collects. */
     void start() {
@@ -34,25 +38,28 @@ final class HeapTidying {
         cells.release();
     }
 
-    /**
-     * Says that a second compiler begins, or that one of two was left: it is collected after the cell however
-     * little is in use, as two beside the garbage of the first are the most that this process ever holds.
-     */
+    /** Says that a second compiler is about to be made, or that one of two was left: it collects after the cell. */
     void compilerChanges() {
         compilerChanges = true;
     }
 
+    /** Says whether a second compiler is being made. */
+    void twoCompilers(boolean two) {
+        twoCompilers = two;
+    }
+
     private void tidy() {
-        long most = BASE_BYTES + MOST_GARBAGE_BYTES;
+        long clean = BASE_BYTES;
         try {
             while (true) {
                 cells.acquire();
                 TimeUnit.MILLISECONDS.sleep(PAUSE_MILLIS);
                 cells.drainPermits();
-                if (compilerChanges || used() > most) {
+                long most = twoCompilers ? MOST_BESIDE_TWO_BYTES : MOST_GARBAGE_BYTES;
+                if (compilerChanges || used() > clean + most) {
                     compilerChanges = false;
                     System.gc();
-                    most = used() + MOST_GARBAGE_BYTES;
+                    clean = used();
                 }
             }
         } catch (InterruptedException e) {

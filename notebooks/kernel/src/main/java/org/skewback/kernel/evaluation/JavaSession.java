@@ -21,9 +21,9 @@ import org.jspecify.annotations.Nullable;
 final class JavaSession implements Closeable {
 
     /** After how many pieces of code JShell is replaced. */
-    static final int RENEW_AFTER = 400;
+    static final int RENEW_AFTER = 300;
 
-    private static final int RENEW_TIMES_DECLARED = 3;
+    private static final int RENEW_TIMES_DECLARED = 2;
 
     /** So many declarations may be followed between two cells; more are in the background. */
     private static final int MOST_BETWEEN_CELLS = 3;
@@ -41,6 +41,7 @@ final class JavaSession implements Closeable {
     // Used by the thread that runs the cells only.
     private @Nullable CompletableFuture<Optional<Renewal>> renewal;
     private int nextRenewal;
+    private boolean announced;
 
     /**
      * Starts compiler and worker and warms both.
@@ -84,20 +85,32 @@ final class JavaSession implements Closeable {
      * Replaces JShell by a lean one when much has been run, in steps: to be called between cells, by
      * the thread that runs them. Nothing of what a cell could see changes.
      *
-     * @return whether a second one has begun to be made, or one of two is left
+     * @return whether what is garbage had better be collected: the next call begins to make a second one, or
+     *     one of two is left
      */
     boolean renew() {
         CompletableFuture<Optional<Renewal>> begun = renewal;
-        if (begun == null) {
-            if (now.evaluations() >= nextRenewal) {
-                begin(now.declared());
-                return renewal != null;
+        if (begun != null) {
+            if (begun.isDone()) {
+                goOn(begun.exceptionally(problem -> Optional.empty()).join().orElse(null));
             }
-        } else if (begun.isDone()) {
-            goOn(begun.exceptionally(problem -> Optional.empty()).join().orElse(null));
             return renewal == null;
         }
-        return false;
+        if (now.evaluations() < nextRenewal) {
+            return false;
+        }
+        if (announced) {
+            announced = false;
+            begin(now.declared());
+            return false;
+        }
+        announced = true;
+        return true;
+    }
+
+    /** Whether a second JShell is being made. */
+    boolean isRenewing() {
+        return renewal != null;
     }
 
     private void begin(List<Generation.Declared> declared) {
@@ -176,6 +189,7 @@ final class JavaSession implements Closeable {
     /** Has JShell replaced as soon as may be, however little has been run. */
     void renewSoon() {
         nextRenewal = 0;
+        announced = true;
     }
 
     /** Waits for what is done in the background. */

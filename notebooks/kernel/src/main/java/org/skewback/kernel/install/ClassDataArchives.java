@@ -51,7 +51,9 @@ final class ClassDataArchives {
      */
     List<String> use(WorkerOptions worker) throws IOException {
         // What compilers have needed for a moment goes back to the system.
-        List<String> both = java.known(List.of("-XX:TrimNativeHeapInterval=2000"));
+        List<String> both = new ArrayList<>(java.known("-XX:TrimNativeHeapInterval=2000"));
+        // All pages of an archive that is moved are written to, needed or not.
+        both.addAll(java.known("-XX:+UnlockDiagnosticVMOptions", "-XX:ArchiveRelocationMode=0"));
         List<String> back = new ArrayList<>(both);
         back.addAll(worker.words());
         return options(both, back, USE, folder.frontArchive(), folder.workerArchive());
@@ -70,15 +72,15 @@ final class ClassDataArchives {
 
     // A quick compiler and a small collector suit a process that only talks; the worker, which runs
     // the solvers, keeps the full compiler. An archive that does not fit is no news for the log of
-    // Jupyter: kernel check tells it. The heap stays close to what is in use: a compiler leaves
-    // much
-    // behind, and the rest of the machine belongs to the worker.
+    // Jupyter: kernel check tells it. The heap starts with what the compiler needs at least, as
+    // growing to that would cost the start its full collections, and then stays close to what is
+    // in use: a compiler leaves much behind, and the rest of the machine belongs to the worker.
     private static final List<String> FRONT =
             List.of(
                     "-XX:+UseSerialGC",
                     "-XX:TieredStopAtLevel=1",
                     "-XX:-UsePerfData",
-                    "-Xms32m",
+                    "-Xms56m",
                     "-Xmx512m",
                     "-XX:NewSize=8m",
                     "-XX:MaxNewSize=10m",

@@ -103,19 +103,15 @@ record Java(Path program) {
     }
 
     /**
-     * Gives options that this Java knows; some came in the course of a release.
+     * Gives options back if this Java knows them all, else none; some came in the course of a release.
      *
-     * @param options options of the VM
+     * @param options options of the VM that belong together
      * @throws IOException if it cannot be run
      */
-    List<String> known(List<String> options) throws IOException {
-        List<String> known = new ArrayList<>();
-        for (String option : options) {
-            if (run(List.of(option, "-version"), Map.of(), 20).status() == 0) {
-                known.add(option);
-            }
-        }
-        return known;
+    List<String> known(String... options) throws IOException {
+        List<String> words = new ArrayList<>(List.of(options));
+        words.add("-version");
+        return run(words, Map.of(), 20).status() == 0 ? List.of(options) : List.of();
     }
 
     /**
