@@ -72,7 +72,7 @@ public final class Kernel implements CellEvents {
     private volatile @Nullable Reading reading;
 
     private Kernel(ConnectionFile connection, Libraries libraries) throws IOException {
-        evaluator = new Evaluator(this, libraries);
+        evaluator = new Evaluator(this, libraries, connection.ports());
         sockets = new KernelSockets(connection, this::received, this::welcome);
     }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
@@ -66,6 +67,7 @@ public final class Evaluator implements Closeable {
     private final Path workerJar;
     private final ClassPath classPath;
     private final HeapTidying tidying = new HeapTidying();
+    private final Set<Integer> reserved;
     private final int renewAfter;
     private CompletableFuture<JavaSession> session;
     private boolean cellsAreNamed;
@@ -77,15 +79,19 @@ public final class Evaluator implements Closeable {
      *
      * @param events told what cells do while they run
      * @param libraries where {@code %maven} finds libraries
+     * @param reserved ports that are meant for somebody else, though nobody may listen on them yet
      * @throws IOException if the worker's jar cannot be written
      */
-    public Evaluator(CellEvents events, Libraries libraries) throws IOException {
-        this(events, libraries, JavaSession.RENEW_AFTER);
+    public Evaluator(CellEvents events, Libraries libraries, Set<Integer> reserved)
+            throws IOException {
+        this(events, libraries, reserved, JavaSession.RENEW_AFTER);
     }
 
     /** As above, with a compiler that is replaced after so many pieces of code. */
-    Evaluator(CellEvents events, Libraries libraries, int renewAfter) throws IOException {
+    Evaluator(CellEvents events, Libraries libraries, Set<Integer> reserved, int renewAfter)
+            throws IOException {
         this.events = events;
+        this.reserved = Set.copyOf(reserved);
         this.renewAfter = renewAfter;
         this.classPath = new ClassPath(libraries);
         this.folder = Files.createTempDirectory("skewback-kernel-");
@@ -106,7 +112,7 @@ public final class Evaluator implements Closeable {
         return CompletableFuture.supplyAsync(
                 () -> {
                     try {
-                        return new JavaSession(workerJar, events, paths, renewAfter);
+                        return new JavaSession(workerJar, events, paths, reserved, renewAfter);
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }

@@ -49,10 +49,16 @@ final class JavaSession implements Closeable {
      * @param workerJar jar of the worker's classes
      * @param events told what the cells do
      * @param classPath class path to begin with
+     * @param reserved ports that the worker's connection must not take
      * @param renewAfter after how many pieces of code JShell is replaced, if no more is declared
      * @throws IOException if the worker cannot be started
      */
-    JavaSession(Path workerJar, CellEvents events, Collection<Path> classPath, int renewAfter)
+    JavaSession(
+            Path workerJar,
+            CellEvents events,
+            Collection<Path> classPath,
+            Set<Integer> reserved,
+            int renewAfter)
             throws IOException {
         worker =
                 new WorkerProcess(
@@ -60,7 +66,8 @@ final class JavaSession implements Closeable {
                         events,
                         (run, thread, exception) ->
                                 events.printed(
-                                        run, true, errors.failed("thread " + thread, exception)));
+                                        run, true, errors.failed("thread " + thread, exception)),
+                        reserved::contains);
         this.renewAfter = renewAfter;
         nextRenewal = renewAfter;
         paths.addAll(classPath);

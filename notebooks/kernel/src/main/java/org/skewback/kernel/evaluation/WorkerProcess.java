@@ -23,6 +23,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import java.util.function.IntPredicate;
 import jdk.jshell.spi.ExecutionControl;
 import org.jspecify.annotations.Nullable;
 import org.skewback.kernel.worker.Link;
@@ -68,12 +69,14 @@ final class WorkerProcess implements Closeable {
      * @param jar jar of the worker's classes
      * @param events told what the cells do
      * @param failures told of threads of the cells that fail
+     * @param reserved whether a port is meant for somebody else
      * @throws IOException if the VM cannot be started
      */
-    WorkerProcess(Path jar, CellEvents events, ThreadFailures failures) throws IOException {
+    WorkerProcess(Path jar, CellEvents events, ThreadFailures failures, IntPredicate reserved)
+            throws IOException {
         this.events = events;
         this.failures = failures;
-        ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+        ServerSocket server = listen(reserved);
         try {
             server.setSoTimeout(CONNECT_MILLIS);
             byte[] random = new byte[32];
@@ -124,6 +127,28 @@ final class WorkerProcess implements Closeable {
         } catch (IOException e) {
             server.close();
             throw e;
+        }
+    }
+
+    /**
+     * Listens on a free port. What a connection file names is free too until the kernel listens there, which it
+     * does at the same time.
+     */
+    static ServerSocket listen(IntPredicate reserved) throws IOException {
+        List<ServerSocket> refused = new ArrayList<>();
+        try {
+            while (true) {
+                ServerSocket server = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+                if (!reserved.test(server.getLocalPort())) {
+                    return server;
+                }
+                // Held until another is found, or it would be given again.
+                refused.add(server);
+            }
+        } finally {
+            for (ServerSocket server : refused) {
+                server.close();
+            }
         }
     }
 

@@ -11,8 +11,10 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Where a kernel listens and the key its messages are signed with.
@@ -134,6 +136,16 @@ public record ConnectionFile(
             Files.createFile(file);
         }
         Files.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(json));
+    }
+
+    /**
+     * Gives all ports that belong to this connection, whether anybody listens on them yet or not.
+     *
+     * @return the five ports
+     */
+    public Set<Integer> ports() {
+        // Not Set.of, which refuses the same port twice; that is for whoever listens to refuse.
+        return new HashSet<>(List.of(shellPort, controlPort, stdinPort, iopubPort, heartbeatPort));
     }
 
     /**

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import jdk.jshell.Snippet;
 import org.junit.jupiter.api.AfterAll;
@@ -33,6 +34,7 @@ class RenewalTest {
                         coordinates -> {
                             throw new MissingException(coordinates);
                         },
+                        Set.of(),
                         RENEW_AFTER);
     }
 
