@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.ConcurrentHashMap;
@@ -32,7 +33,8 @@ import org.skewback.kernel.wire.Message;
 
 /**
  * The kernel: answers requests of the shell channel on one thread and those of the control channel on
- * another, as the Jupyter message specification says.
+ * another, as the Jupyter message specification says. What asks the compiler or the worker waits for its
+ * turn on the first, whichever channel it came by.
  *
  * @see <a href="https://jupyter-client.readthedocs.io/en/stable/messaging.html">Jupyter client
  *     documentation, "Messaging in Jupyter"</a>
@@ -44,12 +46,26 @@ public final class Kernel implements CellEvents {
     /** How long an orderly end may take, whatever the kernel is busy with. */
     private static final int END_MILLIS = 10_000;
 
+    /** What asks the compiler or the worker, neither of which serves two threads at a time. */
+    private static final Set<String> IN_TURN =
+            Set.of(
+                    "execute_request",
+                    "is_complete_request",
+                    "complete_request",
+                    "inspect_request",
+                    "comm_open",
+                    "comm_msg",
+                    "comm_close");
+
+    /** A message and the channel it came by, on which it is answered. */
+    private record Received(Channel channel, Message message) {}
+
     /** A request that is being run and may read input. */
     private record Reading(int run, Message request, boolean allowed) {}
 
     private final String session = UUID.randomUUID().toString();
-    private final BlockingQueue<Message> shell = new LinkedBlockingQueue<>();
-    private final BlockingQueue<Message> control = new LinkedBlockingQueue<>();
+    private final BlockingQueue<Received> shell = new LinkedBlockingQueue<>();
+    private final BlockingQueue<Received> control = new LinkedBlockingQueue<>();
     private final History history = new History(HistoryFile.ofThisUser());
     private final Map<Integer, Message> parents =
             Collections.synchronizedMap(
@@ -67,7 +83,7 @@ public final class Kernel implements CellEvents {
     private final KernelSockets sockets;
 
     // Used by the thread of the shell channel only.
-    private final List<Message> aborted = new ArrayList<>();
+    private final List<Received> aborted = new ArrayList<>();
     private int executionCount;
     private volatile @Nullable Reading reading;
 
@@ -110,8 +126,8 @@ public final class Kernel implements CellEvents {
         sockets.send(
                 Channel.IOPUB,
                 Message.request(session, "status", content).routedBy(topic("status")));
-        new Thread(() -> serve(shell, Channel.SHELL), "skewback-shell").start();
-        new Thread(() -> serve(control, Channel.CONTROL), "skewback-control").start();
+        new Thread(() -> serve(shell), "skewback-shell").start();
+        new Thread(() -> serve(control), "skewback-control").start();
     }
 
     private void end() {
@@ -124,8 +140,10 @@ public final class Kernel implements CellEvents {
 
     private void received(Channel channel, Message message) {
         switch (channel) {
-            case SHELL -> shell.add(message);
-            case CONTROL -> control.add(message);
+            case SHELL -> shell.add(new Received(channel, message));
+            case CONTROL ->
+                    (IN_TURN.contains(message.type()) ? shell : control)
+                            .add(new Received(channel, message));
             case STDIN -> {
                 if (message.type().equals("input_reply")) {
                     evaluator.giveInput(message.content().path("value").asText(""));
@@ -135,15 +153,17 @@ public final class Kernel implements CellEvents {
         }
     }
 
-    private void serve(BlockingQueue<Message> queue, Channel channel) {
+    private void serve(BlockingQueue<Received> queue) {
         while (true) {
-            Message request;
+            Received received;
             try {
-                request = queue.take();
+                received = queue.take();
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
                 return;
             }
+            Channel channel = received.channel();
+            Message request = received.message();
             boolean last = request.type().equals("shutdown_request");
             if (last) {
                 endInTime();
@@ -160,7 +180,7 @@ public final class Kernel implements CellEvents {
                 reply(channel, request, Replies.error("KernelError", String.valueOf(e)));
             }
             status(request, "idle");
-            if (channel == Channel.SHELL) {
+            if (queue == shell) {
                 aborted.forEach(this::abort);
                 aborted.clear();
             }
@@ -375,26 +395,27 @@ public final class Kernel implements CellEvents {
     }
 
     /** Takes the execute requests that wait; whatever else waits is still to be served. */
-    private List<Message> queued() {
-        List<Message> waiting = new ArrayList<>();
+    private List<Received> queued() {
+        List<Received> waiting = new ArrayList<>();
         shell.drainTo(waiting);
-        List<Message> executes = new ArrayList<>();
-        for (Message message : waiting) {
-            if (message.type().equals("execute_request")) {
-                executes.add(message);
+        List<Received> executes = new ArrayList<>();
+        for (Received received : waiting) {
+            if (received.message().type().equals("execute_request")) {
+                executes.add(received);
             } else {
-                shell.add(message);
+                shell.add(received);
             }
         }
         return executes;
     }
 
-    private void abort(Message request) {
+    private void abort(Received received) {
+        Message request = received.message();
         status(request, "busy");
         ObjectNode reply = Replies.object();
         reply.put("status", "aborted");
         reply.put("execution_count", executionCount);
-        reply(Channel.SHELL, request, reply);
+        reply(received.channel(), request, reply);
         status(request, "idle");
     }
 

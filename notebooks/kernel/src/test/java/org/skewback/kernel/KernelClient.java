@@ -188,7 +188,17 @@ final class KernelClient implements AutoCloseable {
 
     /** Tells the kernel to end, and waits for nothing. */
     void shutDown() {
-        Frames.send(control, codec.encode(Message.request(SESSION, "shutdown_request", object())));
+        sendControl(Message.request(SESSION, "shutdown_request", object()));
+    }
+
+    /** Sends on the control channel and waits for nothing. */
+    void sendControl(Message request) {
+        Frames.send(control, codec.encode(request));
+    }
+
+    /** Waits for the reply to what was sent on the control channel and gives its content. */
+    JsonNode awaitControl(Message request) throws IOException {
+        return reply(control, request).content();
     }
 
     /** Sends on the shell channel and waits for nothing. */

@@ -579,6 +579,46 @@ class KernelTest {
     }
 
     @Test
+    void whatAsksTheCompilerOnTheControlChannelWaitsForTheCellThatRuns() throws IOException {
+        var cell = KernelClient.execute("int first = 1;\ndisplay(0);\nThread.sleep(500);");
+        client.send(cell);
+        client.published(cell, "display_data");
+        var other = KernelClient.execute("first + 1");
+        client.sendControl(other);
+        var completion =
+                Message.request(
+                        "test",
+                        "complete_request",
+                        KernelClient.object().put("code", "firs").put("cursor_pos", 4));
+        client.sendControl(completion);
+        // Whatever is published of the other before the cell has ended is passed over here.
+        assertEquals("ok", status(client.await(cell)));
+        assertEquals(
+                "busy",
+                client.published(other, "status").content().path("execution_state").asText());
+        assertEquals(
+                "2",
+                client.published(other, "execute_result")
+                        .content()
+                        .path("data")
+                        .path("text/plain")
+                        .asText());
+        assertEquals("ok", client.awaitControl(other).path("status").asText());
+        assertEquals("first", client.awaitControl(completion).path("matches").path(0).asText());
+    }
+
+    @Test
+    void aFailedCellAbortsWhatWaitsOnEitherChannel() throws IOException {
+        var failing = KernelClient.execute("display(0);\nThread.sleep(500);\nint a = 1 / 0;");
+        client.send(failing);
+        client.published(failing, "display_data");
+        var other = KernelClient.execute("1");
+        client.sendControl(other);
+        assertEquals("error", status(client.await(failing)));
+        assertEquals("aborted", client.awaitControl(other).path("status").asText());
+    }
+
+    @Test
     void aCellThatWaitsForInputCanBeInterrupted() throws IOException {
         var waiting = KernelClient.execute("new Scanner(System.in).nextLine()");
         waiting.content().put("allow_stdin", true);
