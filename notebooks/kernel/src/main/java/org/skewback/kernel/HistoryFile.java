@@ -1,8 +1,6 @@
 package org.skewback.kernel;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -20,6 +18,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.skewback.kernel.wire.ExactJson;
 
 /**
  * What has been run in all sessions of a user: one line of JSON for each cell, the oldest dropped when
@@ -36,8 +36,6 @@ final class HistoryFile {
 
     private static final long MOST_BYTES = 4L << 20;
     private static final int MOST_OUTPUT = 10_000;
-
-    private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Path file;
     private final long most;
@@ -95,8 +93,24 @@ final class HistoryFile {
      * @throws IOException if the file cannot be read
      */
     int begin() throws IOException {
-        List<Entry> entries = read();
-        return entries.isEmpty() ? 1 : entries.get(entries.size() - 1).session + 1;
+        if (!Files.exists(file)) {
+            return 1;
+        }
+        // From the end: the first cell of every session waits for this, however much is kept.
+        byte[] all = Files.readAllBytes(file);
+        int end = all.length;
+        while (end > 0) {
+            int from = end;
+            while (from > 0 && all[from - 1] != '\n') {
+                from--;
+            }
+            Entry last = entry(new String(all, from, end - from, StandardCharsets.UTF_8));
+            if (last != null) {
+                return last.session + 1;
+            }
+            end = from - 1;
+        }
+        return 1;
     }
 
     /**
@@ -110,7 +124,7 @@ final class HistoryFile {
         if (folder != null) {
             Files.createDirectories(folder);
         }
-        byte[] line = line(entry);
+        byte[] line = line(entry).getBytes(StandardCharsets.UTF_8);
         Path lock = file.resolveSibling(file.getFileName() + ".lock");
         try (FileChannel channel = open(lock);
                 FileLock held = channel.lock()) {
@@ -127,12 +141,12 @@ final class HistoryFile {
         }
     }
 
-    private static byte[] line(Entry entry) throws JsonProcessingException {
-        ObjectNode json = JSON.createObjectNode();
+    private static String line(Entry entry) throws IOException {
+        ObjectNode json = Replies.object();
         json.put("session", entry.session).put("line", entry.line).put("input", entry.input);
         String output = entry.output;
         json.put("output", output.substring(0, Math.min(MOST_OUTPUT, output.length())));
-        return (JSON.writeValueAsString(json) + "\n").getBytes(StandardCharsets.UTF_8);
+        return new String(ExactJson.write(json), StandardCharsets.UTF_8) + "\n";
     }
 
     /** Drops the older half. */
@@ -178,20 +192,27 @@ final class HistoryFile {
         }
         for (String line :
                 new String(Files.readAllBytes(file), StandardCharsets.UTF_8).split("\n", -1)) {
-            try {
-                JsonNode json = JSON.readTree(line);
-                if (json.path("input").isTextual()) {
-                    entries.add(
-                            new Entry(
-                                    json.path("session").asInt(1),
-                                    json.path("line").asInt(0),
-                                    json.path("input").asText(),
-                                    json.path("output").asText("")));
-                }
-            } catch (JsonProcessingException e) {
-                // A line that was cut short by the end of a machine is no reason to lose the rest.
+            Entry entry = entry(line);
+            if (entry != null) {
+                entries.add(entry);
             }
         }
         return entries;
+    }
+
+    /** Reads a line; one that was cut short by the end of a machine is no reason to lose the rest. */
+    private static @Nullable Entry entry(String line) {
+        try {
+            JsonNode json = ExactJson.read(line);
+            return json.path("input").isTextual()
+                    ? new Entry(
+                            json.path("session").asInt(1),
+                            json.path("line").asInt(0),
+                            json.path("input").asText(),
+                            json.path("output").asText(""))
+                    : null;
+        } catch (IOException e) {
+            return null;
+        }
     }
 }

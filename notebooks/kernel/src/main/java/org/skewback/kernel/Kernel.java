@@ -83,7 +83,7 @@ public final class Kernel implements CellEvents {
     private final KernelSockets sockets;
 
     // Used by the thread of the shell channel only.
-    private final List<Received> aborted = new ArrayList<>();
+    private final List<Runnable> afterwards = new ArrayList<>();
     private int executionCount;
     private volatile @Nullable Reading reading;
 
@@ -181,14 +181,25 @@ public final class Kernel implements CellEvents {
             }
             status(request, "idle");
             if (queue == shell) {
-                aborted.forEach(this::abort);
-                aborted.clear();
+                finish();
             }
             if (last) {
                 sockets.close();
                 System.exit(0);
             }
         }
+    }
+
+    /** Does what nobody waits for. */
+    private void finish() {
+        for (Runnable work : afterwards) {
+            try {
+                work.run();
+            } catch (RuntimeException e) {
+                KernelSockets.log("what was left to do after a request failed", e);
+            }
+        }
+        afterwards.clear();
     }
 
     /** Ends this process, and with it its worker, even where something keeps it from its end. */
@@ -355,14 +366,16 @@ public final class Kernel implements CellEvents {
         }
         // Decided before the reply is out: what a client sends after it is not to be aborted.
         if (failed && content.path("stop_on_error").asBoolean(true)) {
-            aborted.addAll(queued());
+            queued().forEach(waiting -> afterwards.add(() -> abort(waiting)));
         }
         sockets.send(
                 channel,
                 request.answer(session, "execute_reply", reply)
                         .describedBy(Replies.software(evaluator.libraries())));
         if (store) {
-            history.add(count, code, shown);
+            String value = shown;
+            // Nobody is to wait for a disk.
+            afterwards.add(() -> history.add(count, code, value));
         }
     }
 

@@ -1,6 +1,8 @@
 package org.skewback.kernel.wire;
 
-import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -11,9 +13,11 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -38,7 +42,6 @@ public record ConnectionFile(
         int heartbeatPort,
         String key) {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
     private static final String SCHEME = "hmac-sha256";
 
     /**
@@ -83,14 +86,14 @@ public record ConnectionFile(
      *     signature other than {@code tcp} and {@code hmac-sha256}
      */
     public static ConnectionFile read(Path file) throws IOException {
-        JsonNode json = JSON.readTree(Files.readAllBytes(file));
-        String transport = json.path("transport").asText("tcp");
+        Map<String, String> json = fields(file);
+        String transport = json.getOrDefault("transport", "tcp");
         if (!transport.equals("tcp")) {
             throw new IOException(
                     "connection file " + file + ": transport is " + transport + ", must be tcp");
         }
-        String key = json.path("key").asText("");
-        String scheme = json.path("signature_scheme").asText(SCHEME);
+        String key = json.getOrDefault("key", "");
+        String scheme = json.getOrDefault("signature_scheme", SCHEME);
         if (!key.isEmpty() && !scheme.equals(SCHEME)) {
             throw new IOException(
                     "connection file "
@@ -101,7 +104,7 @@ public record ConnectionFile(
                             + SCHEME);
         }
         return new ConnectionFile(
-                json.path("ip").asText("127.0.0.1"),
+                json.getOrDefault("ip", "127.0.0.1"),
                 port(file, json, "shell_port"),
                 port(file, json, "control_port"),
                 port(file, json, "stdin_port"),
@@ -111,13 +114,38 @@ public record ConnectionFile(
     }
 
     /**
+     * The plain values of the file by name. Nothing of a kernel can begin before this is known, and to
+     * load what makes trees of JSON would take a good part of its start; the sockets load it beside
+     * the compiler.
+     */
+    private static Map<String, String> fields(Path file) throws IOException {
+        Map<String, String> fields = new HashMap<>();
+        try (JsonParser parser = new JsonFactory().createParser(Files.readAllBytes(file))) {
+            if (parser.nextToken() != JsonToken.START_OBJECT) {
+                throw new IOException("connection file " + file + " is not a JSON object");
+            }
+            for (String name = parser.nextFieldName();
+                    name != null;
+                    name = parser.nextFieldName()) {
+                if (parser.nextToken().isScalarValue()) {
+                    fields.put(name, parser.getText());
+                } else {
+                    parser.skipChildren();
+                }
+            }
+        }
+        return fields;
+    }
+
+    /**
      * Writes the connection file, readable by its owner only where the file system knows owners.
      *
      * @param file the file, must not exist
      * @throws IOException if it cannot be written
      */
     public void write(Path file) throws IOException {
-        ObjectNode json = JSON.createObjectNode();
+        ObjectMapper mapper = new ObjectMapper();
+        ObjectNode json = mapper.createObjectNode();
         json.put("transport", "tcp");
         json.put("ip", ip);
         json.put("shell_port", shellPort);
@@ -135,7 +163,7 @@ public record ConnectionFile(
         } else {
             Files.createFile(file);
         }
-        Files.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(json));
+        Files.write(file, mapper.writerWithDefaultPrettyPrinter().writeValueAsBytes(json));
     }
 
     /**
@@ -158,8 +186,14 @@ public record ConnectionFile(
         return "tcp://" + ip + ":" + port;
     }
 
-    private static int port(Path file, JsonNode json, String field) throws IOException {
-        int port = json.path(field).asInt(0);
+    private static int port(Path file, Map<String, String> json, String field) throws IOException {
+        String written = json.get(field);
+        int port;
+        try {
+            port = written == null ? 0 : Integer.parseInt(written);
+        } catch (NumberFormatException e) {
+            port = 0;
+        }
         if (port < 1 || port > 65_535) {
             throw new IOException(
                     "connection file "
@@ -167,7 +201,7 @@ public record ConnectionFile(
                             + ": "
                             + field
                             + " is "
-                            + json.path(field)
+                            + (written == null ? "missing" : written)
                             + ", must be 1 to 65535");
         }
         return port;
