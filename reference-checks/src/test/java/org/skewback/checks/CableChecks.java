@@ -27,6 +27,7 @@ public final class CableChecks implements Subject {
         Map<String, Checked> routines = new TreeMap<>();
         routines.put("HangingCable: between", CableChecks::between);
         routines.put("HangingCable: of a horizontal force", CableChecks::ofForce);
+        routines.put("HangingCable: upright", CableChecks::upright);
         routines.put("HangingCable: point load", CableChecks::pointLoad);
         routines.put("FlatCable: changed", CableChecks::changed);
         routines.put("FlatCable: Irvine's frequency", CableChecks::irvine);
@@ -79,6 +80,15 @@ public final class CableChecks implements Subject {
                         in.si("span"),
                         in.si("rise"),
                         in.si("horizontal force")));
+    }
+
+    private static Map<String, Quantity> upright(Inputs in) {
+        return results(
+                HangingCable.upright(
+                        in.si("weight"),
+                        in.si("axial stiffness"),
+                        in.si("rise"),
+                        in.si("tension at the lower end")));
     }
 
     /** A cable found from its sag, then loaded at a point of it. */

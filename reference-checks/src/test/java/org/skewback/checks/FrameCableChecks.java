@@ -49,6 +49,9 @@ public final class FrameCableChecks implements Subject {
     public Map<String, Checked> routines() {
         Map<String, Checked> routines = new TreeMap<>();
         routines.put("CableMember: hung between supports", FrameCableChecks::hung);
+        routines.put("CableMember: hanger", FrameCableChecks::hanger);
+        routines.put(
+                "LargeDisplacementAnalysis: hanger pulled aside", FrameCableChecks::pulledAside);
         routines.put("CableMember: tangent stiffness", FrameCableChecks::tangent);
         routines.put("LargeDisplacementAnalysis: stayed mast", FrameCableChecks::largeMast);
         routines.put("LinearAnalysis: stayed mast", FrameCableChecks::linearMast);
@@ -97,6 +100,62 @@ public final class FrameCableChecks implements Subject {
                 "vertical reaction at the start", of(solution.reaction("A").force().z(), "N"),
                 "tension at the start", of(solution.member("c").start().axial(), "N"),
                 "tension at the end", of(solution.member("c").end().axial(), "N"));
+    }
+
+    /** What a load adds to a hanger that is pulled already. */
+    private static Map<String, Quantity> hanger(Inputs in) {
+        Cable cable = cable(in);
+        double tension = in.si("tension at the foot");
+        double height =
+                cable.unstressedLength()
+                        * (1
+                                + (tension + cable.weightPerLength() * cable.unstressedLength() / 2)
+                                        / cable.axialStiffness());
+        FrameModel model =
+                FrameModel.builder()
+                        .node("top", 0, 0, 0)
+                        .node("foot", 0, 0, -height)
+                        .add(new CableMember("c", "top", "foot", cable))
+                        .pin("top")
+                        .build();
+        FrameSolution solution =
+                LinearAnalysis.of(model)
+                        .solve(
+                                LoadCase.of(
+                                        "P",
+                                        CablePull.ofAll(),
+                                        NodalLoad.force(
+                                                "foot",
+                                                in.si("sideways"),
+                                                0,
+                                                -in.si("load") - tension)));
+        Vector moved = solution.movement("foot").translation();
+        return Map.of(
+                "movement of the foot downward", of(-moved.z(), "m"),
+                "movement of the foot sideways", of(moved.x(), "m"),
+                "tension at the top", of(solution.member("c").start().axial(), "N"));
+    }
+
+    private static Map<String, Quantity> pulledAside(Inputs in) {
+        FrameModel model =
+                FrameModel.builder()
+                        .node("top", 0, 0, 0)
+                        .node("foot", 0, 0, -1.001 * in.si("unstressed length"))
+                        .add(new CableMember("c", "top", "foot", cable(in)))
+                        .pin("top")
+                        .build();
+        LoadCase load =
+                LoadCase.of(
+                        "P",
+                        NodalLoad.force(
+                                "foot", in.si("horizontal force"), 0, -in.si("vertical force")));
+        List<LargeState> path = LargeDisplacementAnalysis.of(model).load(load, 4);
+        Vector moved = path.get(path.size() - 1).movement("foot").translation();
+        return Map.of(
+                "level movement of the foot",
+                of(moved.x(), "m"),
+                "depth of the foot",
+                of(1.001 * in.si("unstressed length") - moved.z(), "m"));
     }
 
     private static Map<String, Quantity> longer(Inputs in) {

@@ -4,7 +4,8 @@ package org.skewback.cable;
  * The elastic catenary between two point loads, told by the forces at its start: how far it reaches, and
  * how that changes with them (Irvine 1981, equations 1.23 to 1.28; O'Brien and Francis 1964). Differences
  * of asinh and of square roots are formed without cancellation, so that taut and weightless cables come
- * out as well as slack ones.
+ * out as well as slack ones. Without a horizontal force it is the limit: a straight line, or two beside
+ * each other where the vertical force changes its sign.
  *
  * @param across level reach, m
  * @param drop how far the end lies below the start, m
@@ -22,12 +23,15 @@ record Catenary(
     /**
      * Follows a cable.
      *
-     * @param level horizontal component H of the tension, N, greater than 0
+     * @param level horizontal component H of the tension, N, 0 or more
      * @param vertical vertical component V at the start, positive where the cable falls, N
      * @param length unstressed length, m
      * @param cable weight and stiffness
      */
     static Catenary of(double level, double vertical, double length, Cable cable) {
+        if (level == 0) {
+            return upright(vertical, length, cable);
+        }
         double a = vertical / level;
         double b = a - cable.weightPerLength() * length / level;
         double rootA = Math.sqrt(1 + a * a);
@@ -57,6 +61,30 @@ record Catenary(
                 stretch + perForce * Math.max(0, meanCosine - meanSlope),
                 -perForce * (a + b) / (rootA * rootB * (rootA + rootB)),
                 stretch + perForce * meanSlope);
+    }
+
+    /**
+     * Follows a cable without horizontal force: the limits of the formulas above for H → 0. Where V
+     * changes its sign, any H however small opens the fold, so that ∂across/∂H is infinite.
+     */
+    private static Catenary upright(double vertical, double length, Cable cable) {
+        double end = vertical - cable.weightPerLength() * length;
+        double larger = Math.max(Math.abs(vertical), Math.abs(end));
+        double smaller = Math.min(Math.abs(vertical), Math.abs(end));
+        boolean folds = vertical * end < 0;
+        double growth = (larger - smaller) / smaller;
+        double perForce =
+                folds || smaller == 0
+                        ? Double.POSITIVE_INFINITY
+                        : length / smaller * (growth == 0 ? 1 : StrictMath.log1p(growth) / growth);
+        double stretch = length / cable.axialStiffness();
+        double sine = larger == 0 ? 0 : (vertical + end) / (larger + smaller);
+        return new Catenary(
+                0,
+                (vertical + end) / 2 * stretch + length * sine,
+                stretch + perForce,
+                0,
+                stretch + (folds ? 2 / cable.weightPerLength() : 0));
     }
 
     private static double asinh(double x) {

@@ -7,8 +7,13 @@ import org.skewback.numeric.NotConvergedException;
 
 /**
  * A cable hung between two points, under its weight and vertical point loads: the elastic catenary,
- * exact in its plane. The two components of the tension at its start are found by Newton's method; where
- * a step does not bring the end nearer, it is halved.
+ * exact in its plane. The two components of the tension at its start are found by Newton's method; they
+ * make the complementary energy least, and where a step goes too far for that it is halved.
+ *
+ * <p>Where its ends lie above each other it is straight, its force grows upward by its weight, and a
+ * formula gives it. Longer than that it {@linkplain #isFolded() hangs folded}, two strands beside each
+ * other, and gives its ends no hold sideways. Forces and stiffness of a cable that is almost upright tend
+ * to those of the upright one.
  */
 public final class HangingCable {
 
@@ -16,6 +21,12 @@ public final class HangingCable {
 
     /** Distance of the end from where it should be, relative to the unstressed length. */
     private static final double CLOSE = 1e-13;
+
+    /** Spans over length that rounding cannot tell from none. */
+    private static final double UPRIGHT = 1e-14;
+
+    /** Spans over the distance of the ends below which the upright cable is the better first guess. */
+    private static final double STEEP = 0.01;
 
     private final Cable cable;
     private final List<CableLoad> loads;
@@ -43,10 +54,10 @@ public final class HangingCable {
      * Hangs a cable without loads.
      *
      * @param cable the cable
-     * @param span level distance of its ends, m, greater than 0
+     * @param span level distance of its ends, m, 0 or more
      * @param rise height of its end above its start, m
      * @return the cable as it hangs
-     * @throws IllegalArgumentException if the span is not greater than 0, or a weightless cable is slack
+     * @throws IllegalArgumentException if the span is negative, or a weightless cable is slack
      * @throws NotConvergedException if no equilibrium is found
      */
     public static HangingCable between(Cable cable, double span, double rise) {
@@ -58,16 +69,16 @@ public final class HangingCable {
      *
      * @param cable the cable
      * @param loads vertical loads, in any order, downward or upward
-     * @param span level distance of its ends, m, greater than 0
+     * @param span level distance of its ends, m, 0 or more
      * @param rise height of its end above its start, m
      * @return the cable as it hangs
-     * @throws IllegalArgumentException if the span is not greater than 0, a load lies beyond the end, or
-     *     the cable is slack and nothing acts on it
+     * @throws IllegalArgumentException if the span is negative, a load lies beyond the end, or the cable
+     *     is slack and nothing acts on it
      * @throws NotConvergedException if no equilibrium is found
      */
     public static HangingCable between(
             Cable cable, List<CableLoad> loads, double span, double rise) {
-        Require.positive("span of a cable", span, "m");
+        Require.notNegative("span of a cable", span, "m");
         Require.finite("rise of a cable", rise, "m");
         List<CableLoad> sorted = new ArrayList<>(loads);
         sorted.sort(Comparator.comparingDouble(CableLoad::at));
@@ -90,7 +101,28 @@ public final class HangingCable {
                     "m",
                     "less than the distance of its ends, " + chord + " m");
         }
-        return find(cable, List.copyOf(sorted), span, rise, sum);
+        List<CableLoad> inOrder = List.copyOf(sorted);
+        if (span <= UPRIGHT * cable.unstressedLength()) {
+            return new HangingCable(
+                    cable, inOrder, 0, rise, 0, PlumbLine.startVertical(cable, inOrder, rise));
+        }
+        return find(cable, inOrder, span, rise, sum);
+    }
+
+    /** Horizontal force with which the cable reaches across while it starts as if it hung upright. */
+    private static double steepLevel(
+            Cable cable, List<CableLoad> loads, double span, double vertical) {
+        double high = span * cable.axialStiffness() / cable.unstressedLength();
+        double low = 1e-40 * high;
+        for (int i = 0; i < 40; i++) {
+            double middle = Math.sqrt(low) * Math.sqrt(high);
+            if (follow(cable, loads, middle, vertical).across() < span) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
     }
 
     private static HangingCable find(
@@ -109,11 +141,16 @@ public final class HangingCable {
         // Taut and weightless is told by its stretch alone.
         level = level == 0 ? cable.axialStiffness() * 1e-6 : level;
         double vertical = weight / 2 - level * rise / span;
+        if (weight > 0 && span < STEEP * chord) {
+            vertical = PlumbLine.startVertical(cable, loads, rise);
+            level = steepLevel(cable, loads, span, vertical);
+        }
+        double before = Double.POSITIVE_INFINITY;
         for (int step = 0; step < MOST_STEPS; step++) {
             Catenary now = follow(cable, loads, level, vertical);
             double offX = span - now.across();
             double offZ = -rise - now.drop();
-            double off = Math.hypot(offX, offZ);
+            double off = distance(now, span, rise);
             double determinant =
                     now.acrossByLevel() * now.dropByVertical()
                             - now.acrossByVertical() * now.acrossByVertical();
@@ -121,36 +158,42 @@ public final class HangingCable {
                     (now.dropByVertical() * offX - now.acrossByVertical() * offZ) / determinant;
             double toVertical =
                     (now.acrossByLevel() * offZ - now.acrossByVertical() * offX) / determinant;
-            if (off <= CLOSE * length) {
+            // Within the second bound only while rounding lets it come nearer.
+            boolean still = off <= 1e3 * CLOSE * length && off > before / 2;
+            if (off <= CLOSE * length || still) {
                 return new HangingCable(cable, loads, span, rise, level, vertical);
             }
+            before = off;
             double share = 1;
             // The level force stays positive: below it there is no cable.
             while (level + share * toLevel <= 0.1 * level) {
                 share /= 2;
             }
             int halvings = 0;
-            while (distance(
+            double steepest = Math.abs(offX * toLevel + offZ * toVertical);
+            while (slope(
                                     follow(
                                             cable,
                                             loads,
                                             level + share * toLevel,
                                             vertical + share * toVertical),
                                     span,
-                                    rise)
-                            >= off
+                                    rise,
+                                    toLevel,
+                                    toVertical)
+                            >= steepest
                     && halvings++ < 40) {
                 share /= 2;
             }
             if (halvings > 40) {
-                // Rounding alone keeps it from coming nearer.
-                if (off <= 1e3 * CLOSE * length) {
-                    return new HangingCable(cable, loads, span, rise, level, vertical);
-                }
                 break;
             }
             level += share * toLevel;
             vertical += share * toVertical;
+        }
+        Catenary last = follow(cable, loads, level, vertical);
+        if (Math.hypot(span - last.across(), rise + last.drop()) <= 1e3 * CLOSE * length) {
+            return new HangingCable(cable, loads, span, rise, level, vertical);
         }
         throw new NotConvergedException(
                 "cable of "
@@ -166,12 +209,22 @@ public final class HangingCable {
                         + " m off.");
     }
 
+    /** How far the end is off; across in parts of the span, so that a steep cable is as exact. */
     private static double distance(Catenary reach, double span, double rise) {
-        return Math.hypot(span - reach.across(), -rise - reach.drop());
+        double part = 1 - reach.across() / span;
+        return Math.hypot(part * Math.hypot(span, rise), -rise - reach.drop());
     }
 
-    private static Catenary follow(
-            Cable cable, List<CableLoad> loads, double level, double vertical) {
+    /**
+     * How steeply the complementary energy ∫(T + T²/2EA) ds − H·span + V·rise rises or falls along a step.
+     * It is convex in H and V, so that a step on which this grows goes too far.
+     */
+    private static double slope(
+            Catenary reach, double span, double rise, double toLevel, double toVertical) {
+        return Math.abs((reach.across() - span) * toLevel + (reach.drop() + rise) * toVertical);
+    }
+
+    static Catenary follow(Cable cable, List<CableLoad> loads, double level, double vertical) {
         Catenary sum = new Catenary(0, 0, 0, 0, 0);
         double at = 0;
         double v = vertical;
@@ -279,7 +332,7 @@ public final class HangingCable {
     /**
      * Gives the level distance of the ends.
      *
-     * @return span, m
+     * @return span, m; 0 where the ends lie above each other
      */
     public double span() {
         return span;
@@ -297,10 +350,21 @@ public final class HangingCable {
     /**
      * Gives the horizontal component of the tension, the same all along.
      *
-     * @return H, N
+     * @return H, N; 0 where the ends lie above each other
      */
     public double horizontalForce() {
         return level;
+    }
+
+    /**
+     * Tells whether the cable is too long to be pulled straight by its weight and loads while its ends
+     * lie above each other: it hangs from both of them, in two strands.
+     *
+     * @return whether it is folded
+     */
+    public boolean isFolded() {
+        return level == 0
+                && follow(cable, loads, 0, vertical).acrossByLevel() == Double.POSITIVE_INFINITY;
     }
 
     /**
@@ -375,9 +439,12 @@ public final class HangingCable {
     /**
      * Gives the largest depth below the chord, measured vertically.
      *
-     * @return sag, m, 0 or more
+     * @return sag, m, 0 or more; where the ends lie above each other, depth below the lower one
      */
     public double sag() {
+        if (span == 0) {
+            return foldDepth();
+        }
         double slope = rise / span;
         double sag = 0;
         double at = 0;
@@ -399,6 +466,25 @@ public final class HangingCable {
         return sag;
     }
 
+    private double foldDepth() {
+        double lowest = Math.min(0, rise);
+        double deepest = lowest;
+        double at = 0;
+        double v = vertical;
+        List<CableLoad> stops = new ArrayList<>(loads);
+        stops.add(new CableLoad(cable.unstressedLength(), 0));
+        for (CableLoad stop : stops) {
+            double weightless = at + v / cable.weightPerLength();
+            if (weightless > at && weightless < stop.at()) {
+                deepest = Math.min(deepest, at(weightless).z());
+            }
+            deepest = Math.min(deepest, at(stop.at()).z());
+            v -= cable.weightPerLength() * (stop.at() - at) + stop.force();
+            at = stop.at();
+        }
+        return lowest - deepest;
+    }
+
     private double depth(double s, double slope) {
         CablePoint point = at(s);
         return slope * point.x() - point.z();
@@ -412,13 +498,51 @@ public final class HangingCable {
      */
     public double[][] stiffness() {
         Catenary now = follow(cable, loads, level, vertical);
-        double determinant =
-                now.acrossByLevel() * now.dropByVertical()
-                        - now.acrossByVertical() * now.acrossByVertical();
-        double cross = now.acrossByVertical() / determinant;
+        double both = now.acrossByVertical();
+        double cross = both / (now.acrossByLevel() * now.dropByVertical() - both * both);
         return new double[][] {
-            {now.dropByVertical() / determinant, cross},
-            {cross, now.acrossByLevel() / determinant}
+            {1 / (now.acrossByLevel() - both * both / now.dropByVertical()), cross},
+            {cross, 1 / (now.dropByVertical() - both * both / now.acrossByLevel())}
         };
+    }
+
+    /**
+     * Gives how the force on the end changes when it is moved level, out of the plane of the cable, while
+     * the start is held: H over span. Where the ends lie above each other every level direction is alike.
+     *
+     * @return N/m, 0 or more; 0 where it {@linkplain #isFolded() is folded}
+     */
+    public double stiffnessAcross() {
+        return span == 0 ? stiffness()[0][0] : level / span;
+    }
+
+    /**
+     * Hangs a straight cable, its ends above each other, of the unstressed length that gives it a certain
+     * tension at its lower end: h = L₀ + (T L₀ + wL₀²/2)/EA, solved for L₀.
+     *
+     * @param weightPerLength weight w of a metre of unstressed cable, N/m, 0 or more
+     * @param axialStiffness EA, N
+     * @param rise height h of its end above its start, m, negative where it hangs down from its start, not
+     *     0
+     * @param lowerTension tension T at its lower end, N, 0 or more
+     * @return the cable as it hangs; {@link #cable()} has the length
+     * @throws IllegalArgumentException if a number is out of range
+     */
+    public static HangingCable upright(
+            double weightPerLength, double axialStiffness, double rise, double lowerTension) {
+        Require.finite("rise of a cable", rise, "m");
+        double height = Require.positive("height of an upright cable", Math.abs(rise), "m");
+        Require.notNegative("tension of a cable at its lower end", lowerTension, "N");
+        double longer = 1 + lowerTension / axialStiffness;
+        double length =
+                2
+                        * height
+                        / (longer
+                                + Math.sqrt(
+                                        longer * longer
+                                                + 2 * weightPerLength * height / axialStiffness));
+        Cable cable = new Cable(length, weightPerLength, axialStiffness);
+        double vertical = rise > 0 ? -lowerTension : lowerTension + weightPerLength * length;
+        return new HangingCable(cable, List.of(), 0, rise, 0, vertical);
     }
 }

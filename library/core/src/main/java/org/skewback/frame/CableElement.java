@@ -5,7 +5,7 @@ import org.skewback.cable.HangingCable;
 /**
  * A cable in a certain position, and what it does near it: f = f₀ + K(v − v₀), with K the tangent of the
  * elastic catenary in its plane (Irvine 1981, section 1.3, by {@link HangingCable#stiffness}) and H/span
- * across it.
+ * across it, which tends to the stiffness in its plane as it is turned upright.
  */
 final class CableElement extends Element {
 
@@ -69,15 +69,12 @@ final class CableElement extends Element {
         Vector[] axes = Orientation.USUAL.axes(cable.name(), drawn);
         Vector reach = drawn.plus(Vector.of(nodes, 6)).minus(Vector.of(nodes, 0));
         double span = Math.hypot(reach.x(), reach.y());
-        if (!(span > 1e-6 * reach.length())) {
-            throw Require.refused(
-                    "level distance of the ends of cable " + cable.name(),
-                    span,
-                    "m",
-                    "more than 1e-6 of its length");
-        }
-        Vector level = new Vector(reach.x() / span, reach.y() / span, 0);
-        HangingCable hanging = HangingCable.between(cable.cable(), span, reach.z());
+        HangingCable hanging = hang(cable, span, reach.z());
+        // Upright, it has no plane of its own, and all level directions are alike to it.
+        Vector level =
+                hanging.span() == 0
+                        ? new Vector(1, 0, 0)
+                        : new Vector(reach.x() / span, reach.y() / span, 0);
         double[][] k = stiffness(hanging, level);
         double[][] local = new double[12][12];
         double[] moved = new double[12];
@@ -108,10 +105,18 @@ final class CableElement extends Element {
                 moved);
     }
 
+    private static HangingCable hang(CableMember cable, double span, double rise) {
+        try {
+            return HangingCable.between(cable.cable(), span, rise);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("cable " + cable.name() + ": " + e.getMessage(), e);
+        }
+    }
+
     /** Force on the end for its movement against the start, global axes, 3 × 3. */
     private static double[][] stiffness(HangingCable hanging, Vector level) {
         double[][] inPlane = hanging.stiffness();
-        double across = hanging.horizontalForce() / hanging.span();
+        double across = hanging.stiffnessAcross();
         Vector side = Vector.Z.cross(level);
         double[][] k = new double[3][3];
         for (int i = 0; i < 3; i++) {
@@ -152,7 +157,8 @@ final class CableElement extends Element {
     private double[] byLength() {
         double vertical = hanging.endVertical();
         double tension = Math.hypot(hanging.horizontalForce(), vertical);
-        double per = 1 / cable.cable().axialStiffness() + 1 / tension;
+        // Without force at its end nothing tells which way more of it would lie.
+        double per = tension == 0 ? 0 : 1 / cable.cable().axialStiffness() + 1 / tension;
         double[] reach = localComponents(force(hanging.horizontalForce() * per, vertical * per));
         double[] change = new double[3];
         for (int i = 0; i < 3; i++) {
@@ -288,7 +294,7 @@ final class CableElement extends Element {
         double up = hanging.endVertical() - below;
         double along = hanging.horizontalForce();
         double tension = Math.hypot(along, up);
-        Vector tangentHere = force(along / tension, up / tension);
+        Vector tangentHere = tension == 0 ? Vector.ZERO : force(along / tension, up / tension);
         double[] direction = localComponents(tangentHere);
         double more = -longer * cable.cable().weightPerLength();
         double sum = share * tension + more * tangentHere.z();

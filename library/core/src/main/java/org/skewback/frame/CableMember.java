@@ -15,9 +15,14 @@ import org.skewback.cable.HangingCable;
  * 1.2e-5 per kelvin, as steel ropes (common practice, no source); give other lengthening as {@link
  * LackOfFit}.
  *
+ * <p>Its ends may lie above each other, as those of a hanger: then it is straight while it is pulled, and
+ * its tension grows upward by its weight. Where it is longer than it hangs by its weight alone it is slack:
+ * it hangs folded from both ends, carries its weight and no more, and holds its nodes up or down only by
+ * moving the fold, sideways not at all ({@link HangingCable#isFolded}).
+ *
  * @param name what it is called
  * @param start node where it starts
- * @param end node where it ends, not straight above or below the start
+ * @param end node where it ends, elsewhere than the start
  * @param cable unstressed length, weight and stiffness
  */
 public record CableMember(String name, String start, String end, Cable cable) implements Member {
@@ -45,7 +50,8 @@ public record CableMember(String name, String start, String end, Cable cable) im
      * @param axialStiffness EA, N
      * @param horizontalForce horizontal component H of the tension, N, greater than 0
      * @return the cable
-     * @throws IllegalArgumentException if the nodes lie above each other or a number is out of range
+     * @throws IllegalArgumentException if the nodes lie above each other, where {@link #hanger} serves, or
+     *     a number is out of range
      */
     public static CableMember drawnTo(
             String name,
@@ -62,6 +68,38 @@ public record CableMember(String name, String start, String end, Cable cable) im
                         Math.hypot(reach.x(), reach.y()),
                         reach.z(),
                         horizontalForce);
+        return new CableMember(name, start.name(), end.name(), hanging.cable());
+    }
+
+    /**
+     * Makes an upright cable of the unstressed length that gives it a certain tension at its lower end.
+     *
+     * @param name what it is called
+     * @param start node where it starts
+     * @param end node where it ends, straight above or below the start
+     * @param weightPerLength weight of a metre of unstressed cable, N/m, 0 or more
+     * @param axialStiffness EA, N
+     * @param lowerTension tension at its lower end, N, 0 or more
+     * @return the cable
+     * @throws IllegalArgumentException if the nodes do not lie above each other or a number is out of range
+     */
+    public static CableMember hanger(
+            String name,
+            Node start,
+            Node end,
+            double weightPerLength,
+            double axialStiffness,
+            double lowerTension) {
+        Vector reach = end.place().minus(start.place());
+        if (reach.x() != 0 || reach.y() != 0) {
+            throw Require.refused(
+                    "level distance of the ends of hanger " + name,
+                    Math.hypot(reach.x(), reach.y()),
+                    "m",
+                    "0 m");
+        }
+        HangingCable hanging =
+                HangingCable.upright(weightPerLength, axialStiffness, reach.z(), lowerTension);
         return new CableMember(name, start.name(), end.name(), hanging.cable());
     }
 

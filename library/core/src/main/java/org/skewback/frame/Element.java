@@ -104,6 +104,7 @@ abstract class Element {
                             Vector.ZERO,
                             Vector.ZERO));
         } else if (member instanceof CableMember cable) {
+            requireLength(member, to.minus(from));
             return CableElement.of(cable, start, end, from, to, new double[12]);
         } else if (member instanceof SpringLink link) {
             return new LinkElement(

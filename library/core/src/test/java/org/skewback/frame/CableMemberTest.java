@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.skewback.cable.Cable;
+import org.skewback.cable.HangingCable;
 import org.skewback.steel.Section;
 
 /** Proves that cables act as members of frames as they should, in all analyses that take them. */
@@ -166,19 +167,107 @@ class CableMemberTest {
                 assertThrows(IllegalArgumentException.class, () -> analysis.solve(line))
                         .getMessage();
         assertTrue(message.startsWith("cable s0 is loaded along its length"), message);
-        FrameModelBuilder upright =
-                FrameModel.builder()
-                        .node("A", 0, 0, 0)
-                        .node("B", 0, 0, 5)
-                        .add(new CableMember("c", "A", "B", new Cable(4.9, 10, 1e6)));
-        assertTrue(
-                assertThrows(
-                                IllegalArgumentException.class,
-                                () -> LinearAnalysis.of(upright.build()))
-                        .getMessage()
-                        .startsWith("level distance of the ends of cable c is 0.0 m"));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> analysis.solve(LoadCase.of("P", new CablePull(List.of("mast")))));
+    }
+
+    /** A weight on a hanger, which may swing. */
+    private static FrameModel hanger(double aside, Cable cable) {
+        return FrameModel.builder()
+                .node("top", 0, 0, 0)
+                .node("foot", aside, 0, -20)
+                .add(new CableMember("h", "top", "foot", cable))
+                .pin("top")
+                .build();
+    }
+
+    @Test
+    void anUprightHangerIsTheLimitOfOneThatLeans() {
+        Cable cable = new Cable(19.99, 300, 2e8);
+        LoadCase pushed = LoadCase.of("push", NodalLoad.force("foot", 10, 20, -500));
+        Vector upright =
+                LinearAnalysis.of(hanger(0, cable)).solve(pushed).movement("foot").translation();
+        for (double aside : new double[] {1e-4, 1e-6, 1e-9, 1e-13}) {
+            Vector leaning =
+                    LinearAnalysis.of(hanger(aside, cable))
+                            .solve(pushed)
+                            .movement("foot")
+                            .translation();
+            assertEquals(
+                    0, leaning.minus(upright).length(), 2 * aside / 20 + 1e-9 * upright.length());
+        }
+        // A pendulum: it is turned by the force over the pull.
+        assertEquals(upright.y(), 2 * upright.x(), 1e-12 * upright.y());
+    }
+
+    @Test
+    void aHangerUnderALoadMovesAsFarAsItStretchesAndSwings() {
+        Cable cable = new Cable(19.99, 300, 2e8);
+        FrameModel model = hanger(0, cable);
+        List<LargeState> path =
+                LargeDisplacementAnalysis.of(model)
+                        .load(LoadCase.of("P", NodalLoad.force("foot", 3e4, 0, -4e4)), 4);
+        LargeState last = path.get(path.size() - 1);
+        Vector moved = last.movement("foot").translation();
+        // The cable alone between where it hangs and where the load takes its foot.
+        HangingCable hanging = HangingCable.between(cable, moved.x(), -20 + moved.z());
+        assertEquals(3e4, hanging.horizontalForce(), 1e-3);
+        assertEquals(-4e4, hanging.endVertical(), 1e-3);
+    }
+
+    @Test
+    void aHangerTensionedInAStageHasTheTension() {
+        Node top = new Node("top", new Vector(0, 0, 0));
+        Node foot = new Node("foot", new Vector(0, 0, -20));
+        CableMember hanger = CableMember.hanger("h", top, foot, 300, 2e8, 1e5);
+        FrameModel model =
+                FrameModel.builder()
+                        .node(top)
+                        .node(foot)
+                        .node("wall", -8, 0, -20)
+                        .add(BeamColumn.of("deck", "wall", "foot", STEEL, MAST))
+                        .add(hanger)
+                        .pin("top")
+                        .fix("wall")
+                        .build();
+        List<StageResult> results =
+                StageAnalysis.of(model)
+                        .run(
+                                List.of(
+                                        Stage.of(
+                                                "all",
+                                                new StageAction.Install(
+                                                        List.of("deck", "h"),
+                                                        StageAction.Fit.FITTED)),
+                                        Stage.of("pull", new StageAction.Tension("h", 2e5))));
+        double length = results.get(1).unstressedLengths().get("h");
+        FrameSolution pulled = results.get(1).solution();
+        assertEquals(2e5, pulled.member("h").start().axial(), 1e-3);
+        double rise = pulled.movement("foot").translation().z();
+        double lower = 2e5 - 300 * length;
+        assertEquals(20 - rise, length + (lower * length + 150 * length * length) / 2e8, 1e-9);
+    }
+
+    @Test
+    void aSlackHangerHoldsNothingSideways() {
+        FrameModel model = hanger(0, new Cable(21, 300, 2e8));
+        String message =
+                assertThrows(
+                                MechanismException.class,
+                                () ->
+                                        LinearAnalysis.of(model)
+                                                .solve(LoadCase.of("G", CablePull.ofAll())))
+                        .getMessage();
+        assertTrue(message.contains("foot"), message);
+        String weightless =
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> LinearAnalysis.of(hanger(0, new Cable(21, 0, 2e8))))
+                        .getMessage();
+        assertEquals(
+                "cable h: unstressed length of a cable that nothing acts on is 21.0 m; allowed is"
+                        + " less than the distance of its ends, 20.0 m.",
+                weightless);
     }
 }
