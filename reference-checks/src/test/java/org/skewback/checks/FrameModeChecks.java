@@ -107,7 +107,19 @@ public final class FrameModeChecks implements Subject {
     private static Map<String, Quantity> deepBeam(Inputs in) {
         double e = in.si("young modulus");
         Material material = Material.of("m", e, in.si("poisson ratio"), in.si("density"), 0);
-        Section section = new Rectangle(in.si("width"), in.si("height")).section("s");
+        double width = in.si("width");
+        double height = in.si("height");
+        Section section =
+                in.has("shear factor")
+                        ? Section.of(
+                                "s",
+                                width * height,
+                                in.si("shear factor") * width * height,
+                                in.si("shear factor") * width * height,
+                                1,
+                                width * height * height * height / 12,
+                                1)
+                        : new Rectangle(width, height).section("s");
         FrameModel model =
                 FrameModel.builder()
                         .inPlane()

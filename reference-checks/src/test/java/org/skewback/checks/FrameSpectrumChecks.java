@@ -50,6 +50,7 @@ public final class FrameSpectrumChecks implements Subject {
         routines.put("DesignSpectrum: points", FrameSpectrumChecks::points);
         routines.put("SpectrumAnalysis: shear frame", FrameSpectrumChecks::shearFrame);
         routines.put("SpectrumAnalysis: mass on a post", FrameSpectrumChecks::post);
+        routines.put("SpectrumAnalysis: two masses", FrameSpectrumChecks::twoMasses);
         routines.put("SpectrumAnalysis: directions", FrameSpectrumChecks::directions);
         return routines;
     }
@@ -218,6 +219,50 @@ public final class FrameSpectrumChecks implements Subject {
         results.put("force in storey 4", of(response.forces("storey 4", 0).axial(), "N"));
         results.put("missing mass", of(response.missingMass(Motion.ALONG_X), "kg"));
         return results;
+    }
+
+    /** Two masses on springs beside each other; each mode moves one of them. */
+    private static Map<String, Quantity> twoMasses(Inputs in) {
+        double peak = in.si("modal peaks");
+        double ratio = in.si("frequency ratio");
+        // A bar so soft that it only measures how far the masses move apart.
+        double soft = 1e-9;
+        FrameModel model =
+                FrameModel.builder()
+                        .node("1", 0, 0, 0)
+                        .node("2", 1, 0, 0)
+                        .node("F", 0, 1, 0)
+                        .node("G", 1, 1, 0)
+                        .fix("F")
+                        .fix("G")
+                        .spring("1", Motion.ALONG_X, 1)
+                        .spring("2", Motion.ALONG_X, ratio * ratio)
+                        .hold("1", Motion.ALONG_Y, Motion.ALONG_Z)
+                        .hold("2", Motion.ALONG_Y, Motion.ALONG_Z)
+                        .add(
+                                Bar.of(
+                                        "gauge",
+                                        "1",
+                                        "2",
+                                        new Material("m", 1, 1, 0, 0),
+                                        Section.slender("s", soft, 1, 1, 1)))
+                        .build();
+        Modes modes =
+                ModalAnalysis.of(model).with(NodalMass.of("1", 1), NodalMass.of("2", 1)).modes(2);
+        SpectrumAnalysis analysis =
+                SpectrumAnalysis.of(modes)
+                        .damped(in.si("damping"))
+                        .combinedBy(rule(in.text("rule")));
+        // Equal forces, then equal movements.
+        SpectrumResponse forces = analysis.under(Map.of(Motion.ALONG_X, period -> peak));
+        SpectrumResponse movements =
+                analysis.under(
+                        Map.of(
+                                Motion.ALONG_X,
+                                period -> peak * 4 * Math.PI * Math.PI / (period * period)));
+        return Map.of(
+                "sum", of(forces.baseForce().x(), "N"),
+                "difference", of(movements.forces("gauge", 0.5).axial() / soft, "N"));
     }
 
     private static Map<String, Quantity> directions(Inputs in) {

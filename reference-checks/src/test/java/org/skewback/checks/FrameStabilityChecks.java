@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
 import org.skewback.frame.BeamColumn;
 import org.skewback.frame.Buckling;
 import org.skewback.frame.BucklingAnalysis;
@@ -17,6 +19,7 @@ import org.skewback.frame.Load;
 import org.skewback.frame.LoadAxes;
 import org.skewback.frame.LoadCase;
 import org.skewback.frame.Material;
+import org.skewback.frame.ModeShape;
 import org.skewback.frame.Motion;
 import org.skewback.frame.NodalLoad;
 import org.skewback.frame.Orientation;
@@ -51,6 +54,9 @@ public final class FrameStabilityChecks implements Subject {
         routines.put("BucklingAnalysis: circular arch", FrameStabilityChecks::circularArch);
         routines.put("BucklingAnalysis: ring", FrameStabilityChecks::ring);
         routines.put("BucklingAnalysis: arch under dead load", FrameStabilityChecks::deadArch);
+        routines.put(
+                "BucklingAnalysis: arch under load even on the deformed plan",
+                FrameStabilityChecks::deformedPlan);
         routines.put("BucklingAnalysis: cantilever of two members", FrameStabilityChecks::halves);
         routines.put("BucklingAnalysis: arch sideways", FrameStabilityChecks::sideways);
         routines.put("BucklingAnalysis: strip on edge", FrameStabilityChecks::strip);
@@ -215,7 +221,7 @@ public final class FrameStabilityChecks implements Subject {
         int parts = 200;
         List<Load> loads = new ArrayList<>();
         FrameModelBuilder builder =
-                circle(-half, half, parts, slender(1e-2, 1e-8), loads, E * 1e-8).inPlane();
+                circle(-half, half, parts, slender(1, 1e-8), loads, E * 1e-8).inPlane();
         for (String end : List.of("0", "" + parts)) {
             builder.hold(end, Motion.ALONG_X, Motion.ALONG_Z);
             if (in.text("springings").equals("fixed")) {
@@ -243,58 +249,124 @@ public final class FrameStabilityChecks implements Subject {
                 "second q R³/EI", of(buckling.modes().get(1).factor(), ""));
     }
 
+    /** An arch of span 1 and EI = 1e-8 E, in straight members, and its load. */
+    private record Arch(FrameModel model, LoadCase load, double halfArc) {
+
+        private static final int PARTS = 200;
+
+        static Arch of(Inputs in) {
+            double rise = in.si("rise to span");
+            String axis = in.text("axis");
+            double parameter = axis.equals("catenary") ? catenary(rise) : 0;
+            DoubleUnaryOperator height =
+                    x ->
+                            parameter == 0
+                                    ? rise * (1 - 4 * x * x)
+                                    : rise + parameter - parameter * StrictMath.cosh(x / parameter);
+            String hinges = in.text("hinges");
+            boolean crown = hinges.equals("three") || hinges.equals("crown");
+            Section section = slender(1, 1e-8);
+            FrameModelBuilder builder = FrameModel.builder().inPlane();
+            List<Load> loads = new ArrayList<>();
+            double half = 0;
+            for (int i = 0; i <= PARTS; i++) {
+                double x = (double) i / PARTS - 0.5;
+                builder.node("" + i, x, 0, height.applyAsDouble(x));
+                if (i == 0) {
+                    continue;
+                }
+                BeamColumn part = BeamColumn.of("m" + i, "" + (i - 1), "" + i, material(), section);
+                builder.add(
+                        crown && i == PARTS / 2
+                                ? part.connected(
+                                        EndConnection.RIGID,
+                                        EndConnection.RIGID.released(Motion.ABOUT_Y))
+                                : part);
+                loads.add(
+                        LineLoad.uniform(
+                                "m" + i,
+                                new Vector(0, 0, -E * 1e-8),
+                                parameter == 0 ? LoadAxes.PROJECTED : LoadAxes.GLOBAL));
+                double before = height.applyAsDouble(x - 1.0 / PARTS);
+                half += Math.hypot(1.0 / PARTS, height.applyAsDouble(x) - before) / 2;
+            }
+            for (String end : List.of("0", "" + PARTS)) {
+                builder.hold(end, Motion.ALONG_X, Motion.ALONG_Z);
+                if (hinges.equals("none") || hinges.equals("crown")) {
+                    builder.hold(end, Motion.ABOUT_Y);
+                }
+            }
+            return new Arch(builder.build(), new LoadCase("q", loads), half);
+        }
+
+        Buckling factors(int count) {
+            return BucklingAnalysis.of(model).divided(1).factors(load, count);
+        }
+    }
+
     private static Map<String, Quantity> deadArch(Inputs in) {
-        int parts = 200;
-        double rise = in.si("rise to span");
-        String axis = in.text("axis");
-        double parameter = axis.equals("catenary") ? catenary(rise) : 0;
-        DoubleUnaryOperator height =
-                x ->
-                        parameter == 0
-                                ? rise * (1 - 4 * x * x)
-                                : rise + parameter - parameter * StrictMath.cosh(x / parameter);
-        String hinges = in.text("hinges");
-        boolean crown = hinges.equals("three") || hinges.equals("crown");
-        Section section = slender(1, 1e-8);
-        FrameModelBuilder builder = FrameModel.builder().inPlane();
-        List<Load> loads = new ArrayList<>();
-        double half = 0;
-        for (int i = 0; i <= parts; i++) {
-            double x = (double) i / parts - 0.5;
-            builder.node("" + i, x, 0, height.applyAsDouble(x));
-            if (i == 0) {
-                continue;
-            }
-            BeamColumn part = BeamColumn.of("m" + i, "" + (i - 1), "" + i, material(), section);
-            builder.add(
-                    crown && i == parts / 2
-                            ? part.connected(
-                                    EndConnection.RIGID,
-                                    EndConnection.RIGID.released(Motion.ABOUT_Y))
-                            : part);
-            loads.add(
-                    LineLoad.uniform(
-                            "m" + i,
-                            new Vector(0, 0, -E * 1e-8),
-                            parameter == 0 ? LoadAxes.PROJECTED : LoadAxes.GLOBAL));
-            double before = height.applyAsDouble(x - 1.0 / parts);
-            half += Math.hypot(1.0 / parts, height.applyAsDouble(x) - before) / 2;
-        }
-        for (String end : List.of("0", "" + parts)) {
-            builder.hold(end, Motion.ALONG_X, Motion.ALONG_Z);
-            if (hinges.equals("none") || hinges.equals("crown")) {
-                builder.hold(end, Motion.ABOUT_Y);
-            }
-        }
-        Buckling buckling =
-                BucklingAnalysis.of(builder.build())
-                        .divided(1)
-                        .factors(new LoadCase("q", loads), 1);
-        return Map.of(
-                "q L³/EI",
-                of(buckling.governing().factor(), ""),
+        Arch arch = Arch.of(in);
+        Buckling buckling = arch.factors(1);
+        double factor = buckling.governing().factor();
+        Map<String, Quantity> results = new TreeMap<>();
+        results.put("q L³/EI", of(factor, ""));
+        results.put("H L²/EI", of(factor / (8 * in.si("rise to span")), ""));
+        results.put(
                 "buckling length over half the arc",
-                of(buckling.governing().bucklingLength("m1", 0, Motion.ABOUT_Y) / half, ""));
+                of(
+                        buckling.governing().bucklingLength("m1", 0, Motion.ABOUT_Y)
+                                / arch.halfArc(),
+                        ""));
+        if (in.has("span")) {
+            double span = in.si("span");
+            results.put("q", of(factor * in.si("EI") / (span * span * span), "N/m"));
+        }
+        return results;
+    }
+
+    /**
+     * The load follows the plan that lies under the deformed rib: q(1 + u′) for each metre of the undeformed
+     * one. That has no potential, so its part is taken in the shapes of the load that keeps its size:
+     * μ_i(λ_i − λ) a_i + λ Σ B_ij a_j = 0 with μ = ∫Nϑ² ds and B_ij = ∫u_j′ w_i dx.
+     */
+    private static Map<String, Quantity> deformedPlan(Inputs in) {
+        int count = 24;
+        int parts = Arch.PARTS;
+        double rise = in.si("rise to span");
+        Buckling buckling = Arch.of(in).factors(count);
+        double[][] matrix = new double[count][count];
+        for (int i = 0; i < count; i++) {
+            ModeShape shape = buckling.modes().get(i).shape();
+            double energy = 0;
+            for (int m = 1; m <= parts; m++) {
+                // ϑ = w′ where the axis does not stretch; N ds = H(1 + z′²)dx.
+                double slope = 8 * rise * (0.5 - (m - 0.5) / parts);
+                double turn = (at(shape, m).z() - at(shape, m - 1).z()) * parts;
+                energy += (1 + slope * slope) * turn * turn / (8 * rise * parts);
+            }
+            for (int j = 0; j < count; j++) {
+                ModeShape other = buckling.modes().get(j).shape();
+                double work = 0;
+                for (int m = 1; m <= parts; m++) {
+                    double longer = at(other, m).x() - at(other, m - 1).x();
+                    work += longer * (at(shape, m).z() + at(shape, m - 1).z()) / 2;
+                }
+                matrix[i][j] =
+                        ((i == j ? 1 : 0) - work / energy) / buckling.modes().get(i).factor();
+            }
+        }
+        double largest = 0;
+        EigenDecomposition values = new EigenDecomposition(new Array2DRowRealMatrix(matrix));
+        for (int i = 0; i < count; i++) {
+            if (Math.abs(values.getImagEigenvalue(i)) < 1e-12) {
+                largest = Math.max(largest, values.getRealEigenvalue(i));
+            }
+        }
+        return Map.of("q L³/EI", of(1 / largest, ""));
+    }
+
+    private static Vector at(ModeShape shape, int node) {
+        return shape.movement("" + node).translation();
     }
 
     /** a with a(cosh(1/2a) − 1) equal to the rise, for a span of 1. */
