@@ -1,98 +1,18 @@
 package org.skewback.slope;
 
-import java.util.List;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Routine;
 import org.skewback.quantity.Stop;
 
-/** The anchor force for a wanted factor of safety, as a routine; see {@link AnchorDemand}. */
+/**
+ * The anchor force for a wanted factor of safety, as a routine; see {@link AnchorDemand}. The input
+ * has a window, at least one anchor, and the wanted factor.
+ */
 public final class AnchorDemandRoutine
-        implements Routine<AnchorDemandRoutine.Input, AnchorDemandRoutine.Output> {
+        implements Routine<SectionInput, AnchorDemandRoutine.Output> {
 
     /** Makes the routine. */
     public AnchorDemandRoutine() {}
-
-    /**
-     * A section with anchors, the window to look in, and what is wanted; see {@link SectionInput}
-     * for what the values stand for.
-     *
-     * @param ground ground line
-     * @param layers layers, five values each
-     * @param bottoms bottoms of the layers
-     * @param bottomPoints number of points of each bottom
-     * @param water water table
-     * @param earthquake coefficients, level and upward
-     * @param crack depth of the tension crack, and of the water in it
-     * @param surcharges surcharges, three values each
-     * @param forces forces, four values each
-     * @param anchors anchors, six values each, whose forces are multiplied
-     * @param passiveAnchors convention of the anchors
-     * @param window least and greatest x of the left end and of the right end
-     * @param method name of the method
-     * @param slices number of slices, about
-     * @param wanted wanted factor of safety
-     */
-    public record Input(
-            List<Quantity> ground,
-            List<Quantity> layers,
-            List<Quantity> bottoms,
-            List<Quantity> bottomPoints,
-            List<Quantity> water,
-            List<Quantity> earthquake,
-            List<Quantity> crack,
-            List<Quantity> surcharges,
-            List<Quantity> forces,
-            List<Quantity> anchors,
-            boolean passiveAnchors,
-            List<Quantity> window,
-            String method,
-            int slices,
-            Quantity wanted) {
-
-        /**
-         * Makes the input from a section.
-         *
-         * @param section the section, with a window and at least one anchor
-         * @param wanted wanted factor of safety, greater than 0
-         * @return the input
-         */
-        public static Input of(SectionInput section, Quantity wanted) {
-            return new Input(
-                    section.ground(),
-                    section.layers(),
-                    section.bottoms(),
-                    section.bottomPoints(),
-                    section.water(),
-                    section.earthquake(),
-                    section.crack(),
-                    section.surcharges(),
-                    section.forces(),
-                    section.anchors(),
-                    section.passiveAnchors(),
-                    section.where(),
-                    section.method(),
-                    section.slices(),
-                    wanted);
-        }
-
-        private SectionInput section() {
-            return new SectionInput(
-                    ground,
-                    layers,
-                    bottoms,
-                    bottomPoints,
-                    water,
-                    earthquake,
-                    crack,
-                    surcharges,
-                    forces,
-                    anchors,
-                    passiveAnchors,
-                    window,
-                    method,
-                    slices);
-        }
-    }
 
     /**
      * What is found.
@@ -119,20 +39,19 @@ public final class AnchorDemandRoutine
 
     @Override
     public int edition() {
-        return 1;
+        return 2;
     }
 
     @Override
-    public Output run(Input input, Stop stop) {
-        SectionInput section = input.section();
-        double[] window = section.place(4);
+    public Output run(SectionInput input, Stop stop) {
+        double[] window = input.place(4);
         AnchorDemand found =
                 AnchorDemand.of(
-                        section.section(),
+                        input.section(),
                         SearchWindow.of(window[0], window[1], window[2], window[3])
-                                .sliced(section.slices()),
-                        section.by(),
-                        input.wanted().in(""),
+                                .sliced(input.slices()),
+                        input.by(),
+                        input.wantedFactor(),
                         stop);
         CriticalCircle critical = found.critical();
         return new Output(

@@ -36,7 +36,7 @@ public final class CriticalCircleRoutine
 
     @Override
     public int edition() {
-        return 1;
+        return 2;
     }
 
     @Override

@@ -36,7 +36,7 @@ public final class CriticalPolygonRoutine
 
     @Override
     public int edition() {
-        return 1;
+        return 2;
     }
 
     @Override

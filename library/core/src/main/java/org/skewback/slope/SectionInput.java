@@ -26,6 +26,7 @@ import org.skewback.quantity.Quantity;
  *     the left end and of the right end
  * @param method name of a {@link SliceMethod}
  * @param slices number of slices, about
+ * @param wanted wanted factor of safety, where anchors are to give it; empty elsewhere
  */
 public record SectionInput(
         List<Quantity> ground,
@@ -41,7 +42,8 @@ public record SectionInput(
         boolean passiveAnchors,
         List<Quantity> where,
         String method,
-        int slices) {
+        int slices,
+        List<Quantity> wanted) {
 
     private static final int OF_LAYER = 5;
     private static final int OF_ANCHOR = 6;
@@ -63,6 +65,7 @@ public record SectionInput(
      * @param where circle or window
      * @param method name of the method
      * @param slices number of slices, about
+     * @param wanted wanted factor of safety, or empty
      */
     public SectionInput {
         ground = List.copyOf(ground);
@@ -76,6 +79,7 @@ public record SectionInput(
         forces = List.copyOf(forces);
         anchors = List.copyOf(anchors);
         where = List.copyOf(where);
+        wanted = List.copyOf(wanted);
     }
 
     /**
@@ -101,7 +105,8 @@ public record SectionInput(
                 false,
                 List.of(),
                 SliceMethod.BISHOP.name(),
-                50);
+                50,
+                List.of());
     }
 
     /**
@@ -152,7 +157,8 @@ public record SectionInput(
                 passiveAnchors,
                 where,
                 method,
-                slices);
+                slices,
+                wanted);
     }
 
     /**
@@ -275,7 +281,33 @@ public record SectionInput(
                 passiveAnchors,
                 circleOrWindow,
                 by.name(),
-                count);
+                count,
+                wanted);
+    }
+
+    /**
+     * Says what factor of safety the anchors are to give.
+     *
+     * @param factor wanted factor of safety, greater than 0
+     * @return the input with it
+     */
+    public SectionInput wanted(Quantity factor) {
+        return new SectionInput(
+                ground,
+                layers,
+                bottoms,
+                bottomPoints,
+                water,
+                earthquake,
+                crack,
+                surcharges,
+                forces,
+                anchors,
+                passiveAnchors,
+                where,
+                method,
+                slices,
+                List.of(factor));
     }
 
     private SectionInput with(
@@ -299,7 +331,8 @@ public record SectionInput(
                 passiveAnchors,
                 where,
                 method,
-                slices);
+                slices,
+                wanted);
     }
 
     private static List<Quantity> joined(List<Quantity> first, List<Quantity> second) {
@@ -425,6 +458,15 @@ public record SectionInput(
         }
         throw new IllegalArgumentException(
                 "method is \"" + method + "\"; allowed are " + List.of(SliceMethod.values()) + ".");
+    }
+
+    /** The wanted factor of safety; refused unless there is one. */
+    double wantedFactor() {
+        if (wanted.size() != 1) {
+            throw new IllegalArgumentException(
+                    "number of wanted factors of safety is " + wanted.size() + "; allowed is one.");
+        }
+        return wanted.get(0).in("");
     }
 
     /** The numbers that say where, in metres; refused unless there are as many as wanted. */

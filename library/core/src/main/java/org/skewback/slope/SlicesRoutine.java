@@ -26,7 +26,7 @@ public final class SlicesRoutine implements Routine<SectionInput, SlicesRoutine.
 
     @Override
     public int edition() {
-        return 1;
+        return 2;
     }
 
     @Override

@@ -92,9 +92,7 @@ class SlopeRoutinesTest {
                         Quantity.of(30, "m"),
                         Quantity.of(6, "m"));
         AnchorDemandRoutine.Output demand =
-                Routines.call(
-                        new AnchorDemandRoutine(),
-                        AnchorDemandRoutine.Input.of(held, Quantity.of(1.15)));
+                Routines.call(new AnchorDemandRoutine(), held.wanted(Quantity.of(1.15)));
         assertEquals(1.15, demand.factor().si(), 1e-5);
         assertEquals(1, demand.bondsBehind().si());
         CriticalPolygonRoutine.Output free = Routines.call(new CriticalPolygonRoutine(), weak);
@@ -180,9 +178,17 @@ class SlopeRoutinesTest {
                                             false,
                                             metres(38, 22, 23),
                                             "GUESS",
-                                            30),
+                                            30,
+                                            List.of()),
                                     () -> false);
                 });
+        refused(
+                "number of wanted factors of safety is 0",
+                () ->
+                        new AnchorDemandRoutine()
+                                .run(
+                                        section().at(metres(5, 25, 35, 60), SliceMethod.BISHOP, 20),
+                                        () -> false));
         refused(
                 "number of values that say where is 2",
                 () ->
