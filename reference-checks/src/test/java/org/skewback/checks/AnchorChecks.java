@@ -41,6 +41,8 @@ public final class AnchorChecks implements Subject {
         routines.put("AnchorBlock", AnchorChecks::block);
         routines.put("AcceptanceTest", AnchorChecks::acceptance);
         routines.put("Monitoring", AnchorChecks::monitoring);
+        routines.put("Monitoring.Alarm", AnchorChecks::alarm);
+        routines.put("StressingRecord.of", AnchorChecks::stressing);
         return routines;
     }
 
@@ -223,7 +225,54 @@ public final class AnchorChecks implements Subject {
                             LocalDate.of(2021, 1, 1).plusDays(Math.round(days.get(i).in("d"))),
                             values.get(i).si()));
         }
-        return Map.of("trend", Quantity.of(new Monitoring("load cell", readings).trend(), "N"));
+        Monitoring monitoring = new Monitoring("load cell", readings);
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        results.put("trend", Quantity.of(monitoring.trend(), "N"));
+        if (in.has("level")) {
+            // Days from the first reading; -1 where the trend never gets there.
+            results.put(
+                    "reaches after",
+                    Quantity.of(
+                            monitoring
+                                    .reaches(in.si("level"))
+                                    .map(
+                                            day ->
+                                                    day.toEpochDay()
+                                                            - readings.get(0).date().toEpochDay())
+                                    .orElse(-1L),
+                            "d"));
+        }
+        return results;
+    }
+
+    /** A reading against levels: 0 green, 1 amber, 2 red. */
+    private static Map<String, Quantity> alarm(Inputs in) {
+        List<Quantity> levels = in.quantities("levels");
+        Monitoring.Alarm alarm =
+                new Monitoring.Alarm(
+                        levels.get(0).si(),
+                        levels.get(1).si(),
+                        levels.get(2).si(),
+                        levels.get(3).si());
+        int level =
+                switch (alarm.of(in.si("reading"))) {
+                    case GREEN -> 0;
+                    case AMBER -> 1;
+                    case RED -> 2;
+                };
+        return Map.of("level", Quantity.of(level));
+    }
+
+    private static Map<String, Quantity> stressing(Inputs in) {
+        StressingRecord record = StressingRecord.of(Tables.of(in, "load", "time", "displacement"));
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        results.put("alignment load", Quantity.of(record.alignmentLoad(), "N"));
+        results.put("test load", Quantity.of(record.testLoad(), "N"));
+        results.put("residual", Quantity.of(record.residual(), "m"));
+        results.put("elastic", Quantity.of(record.elastic(), "m"));
+        results.put("held", Quantity.of(record.heldDisplacement(in.si("at")), "m"));
+        results.put("readings in hold", Quantity.of(record.hold().size()));
+        return results;
     }
 
     /** A record of alignment, test load, a hold and going back; findings by number. */

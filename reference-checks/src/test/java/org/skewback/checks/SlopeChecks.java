@@ -85,7 +85,7 @@ public final class SlopeChecks implements Subject {
         return routines;
     }
 
-    private static Quantity or(Inputs in, String name, double value, String unit) {
+    static Quantity or(Inputs in, String name, double value, String unit) {
         return in.has(name) ? in.quantity(name) : Quantity.of(value, unit);
     }
 
@@ -290,7 +290,7 @@ public final class SlopeChecks implements Subject {
                 InfiniteSlope.yieldCoefficient(in.quantity("friction"), in.quantity("plane")));
     }
 
-    private static Orientation orientation(Inputs in, String name) {
+    static Orientation orientation(Inputs in, String name) {
         List<Quantity> angles = in.quantities(name);
         return new Orientation(angles.get(0).si(), angles.get(1).si());
     }
@@ -466,7 +466,7 @@ public final class SlopeChecks implements Subject {
      * Layers from top to bottom in lists of unit weights, cohesions and frictions; bottoms of all but
      * the last as "bottom 1" and so on.
      */
-    private static SectionInput section(Inputs in) {
+    static SectionInput section(Inputs in) {
         SectionInput section = SectionInput.ground(in.quantities("ground"));
         List<Quantity> weights = in.quantities("weight");
         List<Quantity> cohesions = in.quantities("cohesion");
@@ -517,7 +517,7 @@ public final class SlopeChecks implements Subject {
         return results;
     }
 
-    private static ProfileLine line(List<Quantity> coordinates) {
+    static ProfileLine line(List<Quantity> coordinates) {
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
         for (int i = 0; i < coordinates.size(); i++) {

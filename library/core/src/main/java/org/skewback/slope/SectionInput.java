@@ -258,6 +258,31 @@ public record SectionInput(
     }
 
     /**
+     * Counts the anchors' force along the surface with the resistance, as {@link
+     * AnchorConvention#PASSIVE} does; without this it is taken off what drives.
+     *
+     * @return the input with passive anchors
+     */
+    public SectionInput passive() {
+        return new SectionInput(
+                ground,
+                layers,
+                bottoms,
+                bottomPoints,
+                water,
+                earthquake,
+                crack,
+                surcharges,
+                forces,
+                anchors,
+                true,
+                where,
+                method,
+                slices,
+                wanted);
+    }
+
+    /**
      * Says where and how to calculate.
      *
      * @param circleOrWindow a circle, x and y of its centre and the radius; or a window, least and
