@@ -20,6 +20,9 @@ public record CriticalPolygon(SlipPolygon surface, SliceMethod method, double fa
     private static final int ROUNDS = 400;
     private static final double LAST_STEP = 1e-4;
 
+    /** Bend upward that is none but rounding where a side was halved. */
+    private static final double ROUNDING = 1e-9;
+
     /**
      * Searches from a circle.
      *
@@ -62,20 +65,36 @@ public record CriticalPolygon(SlipPolygon surface, SliceMethod method, double fa
             throw new NotConvergedException(
                     "The circle " + start.circle() + " has no factor of safety by " + method + ".");
         }
-        double size = x[corners - 1] - x[0];
-        double step = size / 20;
-        for (int round = 0; round < ROUNDS && step > LAST_STEP * size; round++) {
-            double after = moves.round(x, y, step, factor);
-            if (factor - after < 1e-7 * factor) {
-                step /= 2;
-            }
-            factor = after;
-        }
-        double[][] points = new double[corners][];
+        return moves.descend(x, y, factor, 20);
+    }
+
+    /**
+     * Searches on with a corner more in the middle of every side, so that the surface can bend where
+     * it could not before.
+     *
+     * @param section the section that was searched
+     * @param slices number of slices, about, at least as many as there are corners then
+     * @return a surface with a factor that is as low or lower but for what other slices make of it
+     * @throws IllegalArgumentException if there are too few slices
+     * @throws NotConvergedException if the surface has no factor in these slices
+     */
+    public CriticalPolygon refined(SlopeSection section, int slices) {
+        ProfileLine line = surface.line();
+        int corners = 2 * line.size() - 1;
+        Require.atLeast("number of slices", slices, corners);
+        double[] x = new double[corners];
+        double[] y = new double[corners];
         for (int i = 0; i < corners; i++) {
-            points[i] = new double[] {x[i], y[i]};
+            x[i] = (line.pointX(i / 2) + line.pointX((i + 1) / 2)) / 2;
+            y[i] = (line.pointY(i / 2) + line.pointY((i + 1) / 2)) / 2;
         }
-        return new CriticalPolygon(SlipPolygon.through(points), method, factor);
+        Moves moves = new Moves(section, method, slices);
+        double start = moves.factor(x, y);
+        if (Double.isNaN(start)) {
+            throw new NotConvergedException(
+                    "The surface " + surface + " has no factor of safety by " + method + ".");
+        }
+        return moves.descend(x, y, start, 10.0 * corners);
     }
 
     /** Moves of the corners. */
@@ -102,7 +121,8 @@ public record CriticalPolygon(SlipPolygon surface, SliceMethod method, double fa
                 if (i > 0
                         && i + 1 < x.length
                         && (y[i] - y[i - 1]) * (x[i + 1] - x[i])
-                                > (y[i + 1] - y[i]) * (x[i] - x[i - 1])) {
+                                        - (y[i + 1] - y[i]) * (x[i] - x[i - 1])
+                                > ROUNDING * (x[i + 1] - x[i]) * (x[i] - x[i - 1])) {
                     return Double.NaN;
                 }
                 points[i] = new double[] {x[i], y[i]};
@@ -111,6 +131,26 @@ public record CriticalPolygon(SlipPolygon surface, SliceMethod method, double fa
             return slices.fill(polygon) == Slices.Status.GOOD
                     ? SliceAnalysis.solve(solver, method, polygon)
                     : Double.NaN;
+        }
+
+        /** Moves corners by halving steps, the first a part of the size, until they are small. */
+        CriticalPolygon descend(double[] x, double[] y, double start, double part) {
+            int last = x.length - 1;
+            double size = x[last] - x[0];
+            double step = size / part;
+            double factor = start;
+            for (int round = 0; round < ROUNDS && step > LAST_STEP * size; round++) {
+                double after = round(x, y, step, factor);
+                if (factor - after < 1e-7 * factor) {
+                    step /= 2;
+                }
+                factor = after;
+            }
+            double[][] points = new double[x.length][];
+            for (int i = 0; i < x.length; i++) {
+                points[i] = new double[] {x[i], y[i]};
+            }
+            return new CriticalPolygon(SlipPolygon.through(points), method, factor);
         }
 
         /** Tries every corner both ways; gives the factor then. */

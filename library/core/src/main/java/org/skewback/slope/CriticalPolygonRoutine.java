@@ -8,12 +8,14 @@ import org.skewback.quantity.Stop;
 
 /**
  * A surface of any shape of low factor of safety, begun at the critical circle of the same section,
- * window and method, as a routine; see {@link CriticalPolygon}. It has twelve corners.
+ * window and method, as a routine; see {@link CriticalPolygon}. It has twelve corners at first; they
+ * are doubled three times, so that what more corners would still find is less than a thousandth.
  */
 public final class CriticalPolygonRoutine
         implements Routine<SectionInput, CriticalPolygonRoutine.Output> {
 
     private static final int CORNERS = 12;
+    private static final int DOUBLINGS = 3;
 
     /** Makes the routine. */
     public CriticalPolygonRoutine() {}
@@ -53,6 +55,11 @@ public final class CriticalPolygonRoutine
                         stop);
         CriticalPolygon found =
                 CriticalPolygon.search(section, circle, input.by(), CORNERS, input.slices());
+        for (int i = 0; i < DOUBLINGS; i++) {
+            stop.check();
+            int corners = 2 * found.surface().line().size() - 1;
+            found = found.refined(section, Math.max(input.slices(), corners));
+        }
         ProfileLine line = found.surface().line();
         Quantity[] x = new Quantity[line.size()];
         Quantity[] y = new Quantity[line.size()];

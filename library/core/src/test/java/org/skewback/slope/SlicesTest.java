@@ -200,6 +200,24 @@ class SlicesTest {
                 alone.factor(), alone.analysis(section).factor(SliceMethod.SPENCER).factor(), 1e-8);
         CriticalPolygon free = CriticalPolygon.search(section, alone, SliceMethod.SPENCER, 10, 50);
         assertTrue(free.factor() < alone.factor() * 1.005);
+        CriticalPolygon fine = free;
+        for (int corners = 19; corners <= 73; corners = 2 * corners - 1) {
+            fine = fine.refined(section, 80);
+        }
+        CriticalPolygon finest = fine;
+        for (int corners = 145; corners <= 577; corners = 2 * corners - 1) {
+            finest = finest.refined(section, corners);
+        }
+        assertEquals(fine.factor(), finest.factor(), 1e-3 * fine.factor());
+    }
+
+    @Test
+    void aFinerSurfaceNeedsAsManySlices() {
+        SlopeSection section = slope(1, 12e3);
+        CriticalPolygon free =
+                new CriticalPolygon(
+                        SlipPolygon.through(p(0, 0), p(5, 0.2), p(12, 4)), SliceMethod.JANBU, 1);
+        refused("number of slices is 4", () -> free.refined(section, 4));
     }
 
     @Test

@@ -97,7 +97,7 @@ class SlopeRoutinesTest {
         assertEquals(1, demand.bondsBehind().si());
         CriticalPolygonRoutine.Output free = Routines.call(new CriticalPolygonRoutine(), weak);
         assertTrue(free.factor().si() < free.circleFactor().si() * 1.005);
-        assertEquals(12, free.x().size());
+        assertEquals(89, free.x().size());
         sameAgain(demand.multiplier(), demand.radius(), free.factor(), free.y().get(5));
     }
 
