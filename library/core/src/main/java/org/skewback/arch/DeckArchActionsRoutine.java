@@ -127,7 +127,8 @@ public final class DeckArchActionsRoutine
             Quantity trainWindArm,
             String trains,
             Quantity trainFactor,
-            Quantity step) {
+            Quantity step)
+            implements DeckArchInput {
 
         /**
          * Copies the list.
@@ -181,43 +182,6 @@ public final class DeckArchActionsRoutine
          */
         public Input {
             columns = List.copyOf(columns);
-        }
-
-        /** The arch with a load on the deck, as the routine of its forces takes it. */
-        DeckArchRoutine.Input arch(
-                String springings, Quantity weight, Quantity load, Quantity begin, Quantity end) {
-            return new DeckArchRoutine.Input(
-                    axis,
-                    span,
-                    rise,
-                    springings,
-                    ribsAtCrown,
-                    ribsAtSpringings,
-                    chordSide,
-                    chordPlate,
-                    depthAtCrown,
-                    depthAtSpringings,
-                    postSide,
-                    postPlate,
-                    braceDiameter,
-                    braceWall,
-                    legSide,
-                    legPlate,
-                    beamWidth,
-                    beamHeight,
-                    beamPlate,
-                    deckArea,
-                    deckSecondMoment,
-                    deckSecondMomentAcross,
-                    deckTorsion,
-                    deckLevel,
-                    columns,
-                    heldBy,
-                    longestPanel,
-                    weight,
-                    load,
-                    begin,
-                    end);
         }
     }
 

@@ -106,7 +106,8 @@ public final class DeckArchSecondOrderRoutine
             Quantity from,
             Quantity to,
             Quantity bowInPlane,
-            Quantity bowAcross) {
+            Quantity bowAcross)
+            implements DeckArchInput {
 
         /**
          * Copies the list.
@@ -151,43 +152,6 @@ public final class DeckArchSecondOrderRoutine
          */
         public Input {
             columns = List.copyOf(columns);
-        }
-
-        /** The arch with a load on the deck, as the routine of its forces takes it. */
-        DeckArchRoutine.Input arch(
-                String springings, Quantity weight, Quantity load, Quantity begin, Quantity end) {
-            return new DeckArchRoutine.Input(
-                    axis,
-                    span,
-                    rise,
-                    springings,
-                    ribsAtCrown,
-                    ribsAtSpringings,
-                    chordSide,
-                    chordPlate,
-                    depthAtCrown,
-                    depthAtSpringings,
-                    postSide,
-                    postPlate,
-                    braceDiameter,
-                    braceWall,
-                    legSide,
-                    legPlate,
-                    beamWidth,
-                    beamHeight,
-                    beamPlate,
-                    deckArea,
-                    deckSecondMoment,
-                    deckSecondMomentAcross,
-                    deckTorsion,
-                    deckLevel,
-                    columns,
-                    heldBy,
-                    longestPanel,
-                    weight,
-                    load,
-                    begin,
-                    end);
         }
     }
 
