@@ -102,8 +102,9 @@ class Clients(unittest.TestCase):
     def test_history_reaches_over_sessions(self):
         with tempfile.TemporaryDirectory() as folder:
             env = {"SKEWBACK_HISTORY": os.path.join(folder, "history.jsonl")}
-            with Kernel(env=env) as kernel:
-                kernel.run("int remembered = 12;")
+            kernel = Kernel(env=env).ready()
+            kernel.run("int remembered = 12;")
+            kernel.close(now=False)
             with Kernel(env=env) as kernel:
                 kernel.run("1")
                 kernel.client.history(hist_access_type="search", pattern="*remembered*", raw=True)

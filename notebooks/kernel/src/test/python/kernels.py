@@ -97,9 +97,10 @@ class Kernel:
         self.manager.restart_kernel(now=True)
         self.client.wait_for_ready(timeout=LONG)
 
-    def close(self):
+    def close(self, now=True):
+        """Kills the kernel, or where it need not be now asks it to end."""
         self.client.stop_channels()
-        self.manager.shutdown_kernel(now=True)
+        self.manager.shutdown_kernel(now=now)
 
     def __enter__(self):
         return self.ready()

@@ -4,11 +4,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -25,25 +27,33 @@ final class History {
 
     private @Nullable HistoryFile file;
     private final List<Entry> own = new ArrayList<>();
+    private final Queue<Entry> notYetKept = new ArrayDeque<>();
     private int session;
 
     History(Optional<HistoryFile> file) {
         this.file = file.orElse(null);
     }
 
-    /** Adds a cell and the text of its value, which may be empty. */
+    /** Adds a cell and the text of its value, which may be empty; the disk is left for later. */
     synchronized void add(int line, String input, String output) {
-        Entry entry = new Entry(session(), line, input, output);
-        own.add(entry);
-        if (own.size() > MOST_KEPT) {
-            own.remove(0);
-        }
-        HistoryFile kept = file;
-        if (kept != null) {
-            try {
-                kept.add(entry);
-            } catch (IOException e) {
-                giveUp(e);
+        notYetKept.add(new Entry(0, line, input, output));
+    }
+
+    /** Writes down whatever has been added since the last time. */
+    synchronized void keep() {
+        for (Entry added = notYetKept.poll(); added != null; added = notYetKept.poll()) {
+            Entry entry = new Entry(session(), added.line(), added.input(), added.output());
+            own.add(entry);
+            if (own.size() > MOST_KEPT) {
+                own.remove(0);
+            }
+            HistoryFile kept = file;
+            if (kept != null) {
+                try {
+                    kept.add(entry);
+                } catch (IOException e) {
+                    giveUp(e);
+                }
             }
         }
     }
@@ -94,6 +104,7 @@ final class History {
      * @return the list of the reply: session, line and input, with the output where it is asked for
      */
     synchronized ArrayNode answer(JsonNode request) {
+        keep();
         List<Entry> found =
                 switch (request.path("hist_access_type").asText("")) {
                     case "range" -> range(request);

@@ -13,6 +13,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -124,7 +125,7 @@ final class HistoryFile {
         if (folder != null) {
             Files.createDirectories(folder);
         }
-        byte[] line = line(entry).getBytes(StandardCharsets.UTF_8);
+        byte[] line = line(entry);
         Path lock = file.resolveSibling(file.getFileName() + ".lock");
         try (FileChannel channel = open(lock);
                 FileLock held = channel.lock()) {
@@ -141,12 +142,15 @@ final class HistoryFile {
         }
     }
 
-    private static String line(Entry entry) throws IOException {
+    private static byte[] line(Entry entry) throws IOException {
         ObjectNode json = Replies.object();
         json.put("session", entry.session).put("line", entry.line).put("input", entry.input);
         String output = entry.output;
         json.put("output", output.substring(0, Math.min(MOST_OUTPUT, output.length())));
-        return new String(ExactJson.write(json), StandardCharsets.UTF_8) + "\n";
+        byte[] text = ExactJson.write(json);
+        byte[] line = Arrays.copyOf(text, text.length + 1);
+        line[text.length] = '\n';
+        return line;
     }
 
     /** Drops the older half. */

@@ -131,6 +131,8 @@ public final class Kernel implements CellEvents {
     }
 
     private void end() {
+        // A client that has its reply may ask for the end before the cell is written down.
+        history.keep();
         try {
             evaluator.close();
         } catch (IOException e) {
@@ -368,15 +370,15 @@ public final class Kernel implements CellEvents {
         if (failed && content.path("stop_on_error").asBoolean(true)) {
             queued().forEach(waiting -> afterwards.add(() -> abort(waiting)));
         }
+        if (store) {
+            history.add(count, code, shown);
+            // Nobody is to wait for a disk.
+            afterwards.add(history::keep);
+        }
         sockets.send(
                 channel,
                 request.answer(session, "execute_reply", reply)
                         .describedBy(Replies.software(evaluator.libraries())));
-        if (store) {
-            String value = shown;
-            // Nobody is to wait for a disk.
-            afterwards.add(() -> history.add(count, code, value));
-        }
     }
 
     private CellResult run(Message request, int count, @Nullable String cellId, String code) {

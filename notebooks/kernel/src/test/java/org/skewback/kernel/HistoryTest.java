@@ -48,6 +48,7 @@ class HistoryTest {
         History first = session();
         first.add(1, "int a = 1;", "");
         first.add(2, "a", "1");
+        first.keep();
         History second = session();
         second.add(1, "int b = 2;", "");
         assertEquals(
@@ -84,18 +85,24 @@ class HistoryTest {
 
     @Test
     void aBrokenLineLosesOnlyItself() throws IOException {
-        session().add(1, "before", "");
+        History before = session();
+        before.add(1, "before", "");
+        before.keep();
         Files.write(
                 file,
                 "{\"session\":1,\"li\n".getBytes(StandardCharsets.UTF_8),
                 StandardOpenOption.APPEND);
-        session().add(1, "after", "");
+        History after = session();
+        after.add(1, "after", "");
+        after.keep();
         assertEquals("[[1,1,\"before\"],[2,1,\"after\"]]", answer(session(), "tail"));
     }
 
     @Test
     void isReadableByItsOwnerOnly() throws IOException {
-        session().add(1, "secret", "");
+        History history = session();
+        history.add(1, "secret", "");
+        history.keep();
         if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
             assertEquals(
                     "rw-------",

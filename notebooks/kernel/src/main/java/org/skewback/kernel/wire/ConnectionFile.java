@@ -114,7 +114,7 @@ public record ConnectionFile(
     }
 
     /**
-     * The plain values of the file by name. Nothing of a kernel can begin before this is known, and to
+     * The plain values of the file by name; a null is no value. Nothing of a kernel can begin before this is known, and to
      * load what makes trees of JSON would take a good part of its start; the sockets load it beside
      * the compiler.
      */
@@ -127,7 +127,8 @@ public record ConnectionFile(
             for (String name = parser.nextFieldName();
                     name != null;
                     name = parser.nextFieldName()) {
-                if (parser.nextToken().isScalarValue()) {
+                JsonToken token = parser.nextToken();
+                if (token.isScalarValue() && token != JsonToken.VALUE_NULL) {
                     fields.put(name, parser.getText());
                 } else {
                     parser.skipChildren();

@@ -36,7 +36,19 @@ final class ConnectionFileTest {
                         """
                         {"shell_port": 1, "more": {"key": "no", "list": [1, {"hb_port": 9}]},
                          "control_port": 2, "stdin_port": 3, "iopub_port": 4, "hb_port": 5,
-                         "key": "yes", "kernel_name": null}
+                         "key": "yes", "kernel_name": "skewback"}
+                        """);
+        assertEquals(new ConnectionFile("127.0.0.1", 1, 2, 3, 4, 5, "yes"), read);
+    }
+
+    @Test
+    void whatIsNullIsNotGiven() throws IOException {
+        ConnectionFile read =
+                read(
+                        """
+                        {"shell_port": 1, "control_port": 2, "stdin_port": 3, "iopub_port": 4,
+                         "hb_port": 5, "ip": null, "transport": null, "signature_scheme": null,
+                         "key": "yes"}
                         """);
         assertEquals(new ConnectionFile("127.0.0.1", 1, 2, 3, 4, 5, "yes"), read);
     }
