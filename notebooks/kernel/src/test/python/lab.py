@@ -35,6 +35,12 @@ Sweep sweep = Sweep.of("A chain turned over", "sag of the chain", sags,
         new double[] {0, 10, 10, 0}));
 sweep"""
 
+SHEET = """\
+import org.skewback.sheet.Sheet;
+Sheet lesson = Sheet.titled("A chain turned over");
+lesson.figure(sweep.opening(sags.get(1)));
+lesson.latest()"""
+
 CHART = """\
 import org.knowm.xchart.*;
 XYChart chart = new XYChartBuilder().width(600).height(320).title("Moment along the rib").xAxisTitle("x (m)")
@@ -65,6 +71,7 @@ work.done();"""
 DISPLAYS = {
     "library": LIBRARY,
     "sweep": SWEEP,
+    "sheet": SHEET,
     "progress": PROGRESS,
     "quantity": 'Quantity g = Quantity.of(148, "kN/m").named("g", "kN/m", "permanent load");\n'
     'g.times(Quantity.of(336, "m").named("L", "m", "span"))',
@@ -279,6 +286,8 @@ def sweep(notebook, place):
     notebook.page.keyboard.press("ArrowRight")
     assert visible() == [False, False, False, True], visible()
     notebook.shot(place.out / "sweep.png", cell)
+    pictures = notebook.cells.nth(list(DISPLAYS).index("sheet")).locator(".frames img")
+    assert visible() == [False, True, False, False], visible()
 
 
 def complete(notebook, place):

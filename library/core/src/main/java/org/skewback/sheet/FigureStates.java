@@ -54,6 +54,15 @@ public record FigureStates(
         }
     }
 
+    /**
+     * Writes the states for a notebook, with a button for each of them and no script.
+     *
+     * @return HTML on one line, which may also stand as a paragraph of its own in Markdown
+     */
+    public String html() {
+        return StatesMarkup.html(this);
+    }
+
     private static void requireState(int index, int count) {
         if (index < 0 || index >= count) {
             throw new IllegalArgumentException(

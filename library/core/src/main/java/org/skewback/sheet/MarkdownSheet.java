@@ -126,17 +126,19 @@ final class MarkdownSheet {
     }
 
     private static String figure(String name, Block.Drawn drawn) {
-        String data =
-                Base64.getEncoder().encodeToString(drawn.svg().getBytes(StandardCharsets.UTF_8));
-        return "!["
-                + escape(drawn.description())
-                + "](data:image/svg+xml;base64,"
-                + data
-                + ")\n\n*"
+        FigureStates states = drawn.states();
+        return (states == null ? picture(drawn) : states.html())
+                + "\n\n*"
                 + name
                 + ": "
                 + escape(drawn.title())
                 + "*";
+    }
+
+    private static String picture(Block.Drawn drawn) {
+        String data =
+                Base64.getEncoder().encodeToString(drawn.svg().getBytes(StandardCharsets.UTF_8));
+        return "![" + escape(drawn.description()) + "](data:image/svg+xml;base64," + data + ")";
     }
 
     private static String table(String name, Table table) {

@@ -243,6 +243,10 @@ public final class Sweep implements Figure, Displayable {
 
     @Override
     public Optional<FigureStates> states() {
+        return Optional.of(kept());
+    }
+
+    FigureStates kept() {
         List<FigureStates.State> all = new ArrayList<>();
         for (int i = 0; i < states.size(); i++) {
             State state = states.get(i);
@@ -255,7 +259,7 @@ public final class Sweep implements Figure, Displayable {
                             state.description(),
                             state.figure().svg()));
         }
-        return Optional.of(new FigureStates(parameter, opening, printed, all));
+        return new FigureStates(parameter, opening, printed, all);
     }
 
     @Override

@@ -82,6 +82,18 @@ class SweepTest {
         assertEquals(1, sheet.record().entries().size());
     }
 
+    @Test
+    void underACellOfASheetItCanBeMovedToo() {
+        Sheet sheet = Sheet.titled("Chains");
+        Sweep costly = Sweep.of("Chains", "sag \\(of $1 or <more>)", SAGS, SweepTest::chain);
+        sheet.figure(costly);
+        String markdown = String.valueOf(sheet.latest().display().get("text/markdown"));
+        String html = costly.states().orElseThrow().html();
+        assertTrue(List.of(markdown.split("\n\n")).contains(html), markdown);
+        assertTrue(html.contains("<p>sag &#92;(of &#36;1 or &lt;more&gt;):</p>"), html);
+        assertEquals(1, html.lines().count());
+    }
+
     private static String printed(Sweep sweep) throws Exception {
         return new ObjectMapper()
                 .readTree(String.valueOf(sweep.display().get(Sweep.TYPE)))
