@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
+import org.skewback.desk.apart.LeanJava;
 import org.skewback.desk.jupyter.KernelCommand;
 import org.skewback.desk.jupyter.KernelLauncher;
 import org.skewback.desk.jupyter.KernelProcess;
@@ -20,6 +21,7 @@ import org.skewback.desk.render.PackageRenderer;
 import org.skewback.desk.render.PdfPackage;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -49,10 +51,31 @@ public final class Skewback implements Runnable {
         Charset charset = charset();
         PrintWriter out = writer(FileDescriptor.out, charset);
         PrintWriter err = writer(FileDescriptor.err, charset);
-        int code = commandLine(Skewback::renderers, Skewback::kernels, out, err).execute(words);
+        LeanJava.endWithFirst();
+        CommandLine line = commandLine(Skewback::renderers, Skewback::kernels, out, err);
+        line.setExecutionStrategy(understood -> execute(understood, words));
+        int code = line.execute(words);
         out.flush();
         err.flush();
         System.exit(code);
+    }
+
+    /** Issues in a Java that suits it, and does all else at once: it is soon done here, or elsewhere. */
+    private static int execute(CommandLine.ParseResult understood, String[] words) {
+        CommandLine.ParseResult verb = understood.subcommand();
+        boolean issues =
+                verb != null
+                        && verb.commandSpec().userObject() instanceof IssueCommand
+                        && !verb.isUsageHelpRequested()
+                        && !verb.isVersionHelpRequested();
+        if (!issues || !LeanJava.isWanted()) {
+            return new CommandLine.RunLast().execute(understood);
+        }
+        try {
+            return LeanJava.run(Skewback.class.getName(), List.of(), List.of(words));
+        } catch (Problem e) {
+            throw new ExecutionException(verb.commandSpec().commandLine(), "cannot issue", e);
+        }
     }
 
     /** Makes the readable forms of an issue, in the order in which they are made. */
