@@ -146,11 +146,33 @@ public final class HangingCable {
             level = steepLevel(cable, loads, span, vertical);
         }
         double before = Double.POSITIVE_INFINITY;
-        for (int step = 0; step < MOST_STEPS; step++) {
+        boolean stuck = false;
+        for (int step = 0; ; step++) {
             Catenary now = follow(cable, loads, level, vertical);
             double offX = span - now.across();
             double offZ = -rise - now.drop();
-            double off = distance(now, span, rise);
+            boolean last = stuck || step == MOST_STEPS;
+            // Where no step helps any more, a steep cable is as near as rounding lets it come.
+            double off = last ? Math.hypot(offX, offZ) : distance(now, span, rise);
+            boolean still = last || off > before / 2;
+            if (off <= (still ? 1e3 : 1) * CLOSE * length) {
+                return new HangingCable(cable, loads, span, rise, level, vertical);
+            }
+            if (last) {
+                throw new NotConvergedException(
+                        "cable of "
+                                + length
+                                + " m over "
+                                + span
+                                + " m with a rise of "
+                                + rise
+                                + " m: no equilibrium after "
+                                + step
+                                + " steps; the end is "
+                                + off
+                                + " m off.");
+            }
+            before = off;
             double determinant =
                     now.acrossByLevel() * now.dropByVertical()
                             - now.acrossByVertical() * now.acrossByVertical();
@@ -158,12 +180,6 @@ public final class HangingCable {
                     (now.dropByVertical() * offX - now.acrossByVertical() * offZ) / determinant;
             double toVertical =
                     (now.acrossByLevel() * offZ - now.acrossByVertical() * offX) / determinant;
-            // Within the second bound only while rounding lets it come nearer.
-            boolean still = off <= 1e3 * CLOSE * length && off > before / 2;
-            if (off <= CLOSE * length || still) {
-                return new HangingCable(cable, loads, span, rise, level, vertical);
-            }
-            before = off;
             double share = 1;
             // The level force stays positive: below it there is no cable.
             while (level + share * toLevel <= 0.1 * level) {
@@ -185,28 +201,12 @@ public final class HangingCable {
                     && halvings++ < 40) {
                 share /= 2;
             }
-            if (halvings > 40) {
-                break;
+            stuck = halvings > 40;
+            if (!stuck) {
+                level += share * toLevel;
+                vertical += share * toVertical;
             }
-            level += share * toLevel;
-            vertical += share * toVertical;
         }
-        Catenary last = follow(cable, loads, level, vertical);
-        if (Math.hypot(span - last.across(), rise + last.drop()) <= 1e3 * CLOSE * length) {
-            return new HangingCable(cable, loads, span, rise, level, vertical);
-        }
-        throw new NotConvergedException(
-                "cable of "
-                        + length
-                        + " m over "
-                        + span
-                        + " m with a rise of "
-                        + rise
-                        + " m: no equilibrium after "
-                        + MOST_STEPS
-                        + " steps; the end is "
-                        + distance(follow(cable, loads, level, vertical), span, rise)
-                        + " m off.");
     }
 
     /** How far the end is off; across in parts of the span, so that a steep cable is as exact. */

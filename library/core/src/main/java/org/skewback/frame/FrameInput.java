@@ -73,34 +73,6 @@ interface FrameInput {
         return FrameTables.loads(CsvTable.parse("loads", loads), byName());
     }
 
-    /**
-     * Gives the analysis of a structure that moves.
-     *
-     * @param model the frame
-     * @param masses table of masses beside its own, or blank
-     * @param loads table of loads that the preload combines
-     * @param preload combination that is on it as it moves, or blank for none
-     * @param pieces number of parts that each member is divided into
-     * @return the analysis
-     */
-    default ModalAnalysis moving(
-            FrameModel model, String masses, String loads, String preload, int pieces) {
-        ModalAnalysis analysis = ModalAnalysis.of(model).divided(pieces);
-        if (!masses.isBlank()) {
-            MotionTables.Masses all =
-                    MotionTables.masses(CsvTable.parse("masses", masses), byName());
-            analysis =
-                    analysis.with(all.nodal().toArray(new NodalMass[0]))
-                            .with(all.lines().toArray(new LineMass[0]));
-        }
-        return preload.isBlank()
-                ? analysis
-                : analysis.under(
-                        Superposition.of(
-                                LinearAnalysis.of(model).solve(cases(loads)),
-                                combination(preload)));
-    }
-
     static List<String> parts(String text, String separator) {
         List<String> parts = new ArrayList<>();
         for (String part : text.split(separator, -1)) {

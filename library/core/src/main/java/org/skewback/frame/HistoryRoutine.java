@@ -58,7 +58,7 @@ public final class HistoryRoutine implements Routine<HistoryRoutine.Input, Histo
             String responses,
             String names,
             List<Quantity> given)
-            implements FrameInput {
+            implements MovingInput {
 
         /**
          * Copies the list.
@@ -135,14 +135,7 @@ public final class HistoryRoutine implements Routine<HistoryRoutine.Input, Histo
     @Override
     public Output run(Input input, Stop stop) {
         TimeHistoryAnalysis analysis =
-                TimeHistoryAnalysis.of(
-                                input.moving(
-                                        input.model(),
-                                        input.masses(),
-                                        input.loads(),
-                                        input.preload(),
-                                        input.pieces()))
-                        .damped(input.damping().in(""));
+                TimeHistoryAnalysis.of(input.moving()).damped(input.damping().in(""));
         if (!input.links().isBlank()) {
             analysis =
                     analysis.with(

@@ -48,7 +48,7 @@ public final class ModesRoutine implements Routine<ModesRoutine.Input, ModesRout
             int count,
             String names,
             List<Quantity> given)
-            implements FrameInput {
+            implements MovingInput {
 
         /**
          * Copies the list.
@@ -121,14 +121,7 @@ public final class ModesRoutine implements Routine<ModesRoutine.Input, ModesRout
 
     @Override
     public Output run(Input input, Stop stop) {
-        Modes modes =
-                input.moving(
-                                input.model(),
-                                input.masses(),
-                                input.loads(),
-                                input.preload(),
-                                input.pieces())
-                        .modes(input.count(), Monitor.of(stop));
+        Modes modes = input.moving().modes(input.count(), Monitor.of(stop));
         double residual = 0;
         for (Mode mode : modes.list()) {
             residual = Math.max(residual, mode.residual());

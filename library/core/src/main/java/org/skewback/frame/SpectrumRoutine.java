@@ -73,7 +73,7 @@ public final class SpectrumRoutine
             String responses,
             String names,
             List<Quantity> given)
-            implements FrameInput {
+            implements MovingInput {
 
         /**
          * Copies the list.
@@ -147,14 +147,7 @@ public final class SpectrumRoutine
 
     @Override
     public Output run(Input input, Stop stop) {
-        Modes modes =
-                input.moving(
-                                input.model(),
-                                input.masses(),
-                                input.loads(),
-                                input.preload(),
-                                input.pieces())
-                        .modes(input.count(), Monitor.of(stop));
+        Modes modes = input.moving().modes(input.count(), Monitor.of(stop));
         SpectrumAnalysis analysis =
                 SpectrumAnalysis.of(modes)
                         .damped(input.damping().in(""))
