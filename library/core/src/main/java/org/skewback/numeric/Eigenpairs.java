@@ -65,9 +65,10 @@ public final class Eigenpairs {
     }
 
     /**
-     * Gives the residual of a pair, measured again on the pair returned: ‖A x − θ x‖/|θ| for the
-     * operator iterated, A = (K − σM)⁻¹M with θ = 1/(λ − σ) in the norm of M, or A = K⁻¹G with θ = 1/λ
-     * in the norm of K. An eigenvalue lies within that relative distance of λ − σ, or of λ.
+     * Gives the residual of a pair, measured again on the pair returned. For vibration it is ‖(K − σM) x −
+     * μM x‖ / μ with μ = λ − σ, in the norm of M⁻¹ (of a mass matrix that is singular, that of the unknowns
+     * that have mass), x scaled to xᵀM x = 1; for buckling ‖A x − θ x‖ / θ with A = K⁻¹G and θ = 1/λ, in the
+     * norm of K. An eigenvalue lies within that relative distance of λ − σ, or of λ.
      *
      * @param index 0 for the lowest
      * @return relative residual

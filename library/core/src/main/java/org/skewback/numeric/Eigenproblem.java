@@ -248,13 +248,16 @@ public final class Eigenproblem {
         double[] residuals = new double[count];
         double[][] vectors = lanczos.vectors(count);
         if (operator.right() == inner) {
-            // The mass may be semidefinite: unknowns without mass are set right.
-            vectors = operator.apply(vectors);
-        }
-        double[][] images = images(operator, inner, vectors, values, residuals);
-        for (int round = 0; round < MOST_PURGES && Vectors.largest(residuals) > POOR; round++) {
-            vectors = images;
-            images = images(operator, inner, vectors, values, residuals);
+            vectors = purified(operator, inner, vectors, values, residuals);
+            for (int more = 0; more < MOST_PURGES && Vectors.largest(residuals) > POOR; more++) {
+                vectors = purified(operator, inner, vectors, values, residuals);
+            }
+        } else {
+            double[][] images = images(operator, inner, vectors, values, residuals);
+            for (int more = 0; more < MOST_PURGES && Vectors.largest(residuals) > POOR; more++) {
+                vectors = images;
+                images = images(operator, inner, vectors, values, residuals);
+            }
         }
         for (int k = 0; k < count; k++) {
             values[k] = origin + 1 / values[k];
@@ -264,18 +267,59 @@ public final class Eigenproblem {
         return new Eigenpairs(values, vectors, residuals, checkedTo, below);
     }
 
-    /** The operator strengthens what a vector holds of those before it: it is taken away again. */
-    private static void orthonormalize(SymmetricMatrix inner, double[][] vectors) {
+    /**
+     * Gives y = A x made orthonormal, which sets unknowns without mass right. As (K − σM) y = M x, the
+     * quotient yᵀ(K − σM) y is yᵀM x, and the residual of y needs no further solution: ‖(K − σM) y − μM
+     * y‖ / μ in the norm of M⁻¹ is ‖x/μ − y‖ in that of M.
+     */
+    private static double[][] purified(
+            SelfAdjoint operator,
+            SymmetricMatrix mass,
+            double[][] vectors,
+            double[] quotients,
+            double[] residuals) {
+        double[][] images = operator.apply(vectors);
+        orthonormalize(mass, images, vectors);
+        for (int k = 0; k < vectors.length; k++) {
+            double[] rest = vectors[k];
+            quotients[k] = 1 / mass.form(images[k], rest);
+            Vectors.scale(quotients[k], rest);
+            Vectors.add(-1, images[k], rest);
+            residuals[k] = Math.sqrt(Math.max(0, mass.form(rest, rest)));
+        }
+        return images;
+    }
+
+    /**
+     * Makes vectors orthonormal and does the same to their companions. The operator strengthens what a
+     * vector holds of those before it: it is taken away again.
+     */
+    private static void orthonormalize(
+            SymmetricMatrix inner, double[][] vectors, double[][] companions) {
         for (int k = 0; k < vectors.length; k++) {
             double[] x = vectors[k];
-            for (int pass = 0; pass < 2; pass++) {
-                double[] product = inner.times(x);
-                for (int j = 0; j < k; j++) {
-                    Vectors.add(-Vectors.dot(vectors[j], product), vectors[j], x);
-                }
+            double before = inner.form(x, x);
+            double square = takeAway(inner, k, vectors, companions);
+            // Where that was much of it, rounding left some ("twice is enough").
+            if (square < before / 2) {
+                square = takeAway(inner, k, vectors, companions);
             }
-            Vectors.scale(1 / Math.sqrt(inner.form(x, x)), x);
+            double factor = 1 / Math.sqrt(square);
+            Vectors.scale(factor, x);
+            Vectors.scale(factor, companions[k]);
         }
+    }
+
+    /** Takes from a vector its parts along those before it, and gives the square of what is left. */
+    private static double takeAway(
+            SymmetricMatrix inner, int k, double[][] vectors, double[][] companions) {
+        double[] product = inner.times(vectors[k]);
+        for (int j = 0; j < k; j++) {
+            double share = Vectors.dot(vectors[j], product);
+            Vectors.add(-share, vectors[j], vectors[k]);
+            Vectors.add(-share, companions[j], companions[k]);
+        }
+        return inner.form(vectors[k], vectors[k]);
     }
 
     /** Makes vectors x orthonormal; gives A x, the quotients xᵀB A x and the residuals. */
@@ -285,7 +329,7 @@ public final class Eigenproblem {
             double[][] vectors,
             double[] quotients,
             double[] residuals) {
-        orthonormalize(inner, vectors);
+        orthonormalize(inner, vectors, new double[vectors.length][0]);
         double[][] images = operator.apply(vectors);
         for (int k = 0; k < vectors.length; k++) {
             double theta = inner.form(vectors[k], images[k]);

@@ -130,7 +130,7 @@ final class ThickRestartLanczos {
                 }
                 fresh = true;
             } else if (basis.size >= checkAt) {
-                checkAt += 4;
+                checkAt += 2;
                 int converged = decompose();
                 if (converged >= count) {
                     return converged;
