@@ -1,15 +1,19 @@
 package org.skewback.checks;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.skewback.action.FactorRange;
+import org.skewback.action.Situation;
 import org.skewback.arch.BucklingCurve;
 import org.skewback.arch.ColumnStrength;
 import org.skewback.arch.DeckArch;
 import org.skewback.arch.DeckArchActionsRoutine;
 import org.skewback.arch.DeckArchForm;
+import org.skewback.arch.DeckArchMembersRoutine;
 import org.skewback.arch.DeckArchRoutine;
 import org.skewback.arch.DeckArchSecondOrderRoutine;
 import org.skewback.arch.DeckArchStabilityRoutine;
@@ -49,6 +53,7 @@ public final class DeckArchChecks implements Subject {
     public Map<String, Checked> routines() {
         Map<String, Checked> routines = new TreeMap<>();
         routines.put("DeckArchActionsRoutine", DeckArchChecks::actions);
+        routines.put("DeckArchMembersRoutine", DeckArchChecks::members);
         routines.put("DeckArchRoutine", DeckArchChecks::forces);
         routines.put("DeckArchStabilityRoutine", DeckArchChecks::stability);
         routines.put("DeckArchSecondOrderRoutine", DeckArchChecks::secondOrder);
@@ -140,6 +145,125 @@ public final class DeckArchChecks implements Subject {
         results.put("train rising", found.trainRising());
         results.put("wind sway", found.windSway());
         return results;
+    }
+
+    private static Map<String, Quantity> members(Inputs in) {
+        List<String> actions =
+                List.of("permanent load", "rail traffic", "wind", "wind with train", "temperature");
+        List<Situation> situations = new ArrayList<>();
+        for (int i = 0; i < in.quantities("permanent load").size(); i++) {
+            Map<String, FactorRange> factors = new LinkedHashMap<>();
+            for (String action : actions) {
+                boolean permanent = action.equals("permanent load");
+                factors.put(
+                        action,
+                        new FactorRange(
+                                permanent, permanent ? 1 : 0, in.quantities(action).get(i).in("")));
+            }
+            situations.add(new Situation("all have one name", factors));
+        }
+        DeckArchMembersRoutine.Output found =
+                Routines.call(
+                        new DeckArchMembersRoutine(),
+                        new DeckArchMembersRoutine.Input(
+                                "parabola",
+                                of(336, "m"),
+                                of(72, "m"),
+                                "fixed",
+                                of(12, "m"),
+                                of(20, "m"),
+                                of(1.2, "m"),
+                                of(38, "mm"),
+                                of(6, "m"),
+                                of(9, "m"),
+                                of(0.5, "m"),
+                                of(14, "mm"),
+                                of(0.4, "m"),
+                                of(10, "mm"),
+                                of(1.6, "m"),
+                                of(24, "mm"),
+                                of(1.2, "m"),
+                                of(2, "m"),
+                                of(24, "mm"),
+                                of(0.62, "m²"),
+                                of(0.55, "m⁴"),
+                                of(4, "m⁴"),
+                                of(0.4, "m⁴"),
+                                of(77, "m"),
+                                COLUMNS,
+                                6,
+                                of(12, "m"),
+                                of(1.06, ""),
+                                of(88, "kN/m"),
+                                of(30, "K"),
+                                of(15, "K"),
+                                of(15, "K"),
+                                of(18, "K"),
+                                of(3.8, "m"),
+                                of(10, "kN/m"),
+                                of(12, "kN/m"),
+                                of(3, "m"),
+                                of(7, "kN/m"),
+                                of(15, "kN/m"),
+                                of(2.3, "m"),
+                                of(80, "kN/m"),
+                                of(488, "kN"),
+                                of(6.4, "m"),
+                                of(0.35, ""),
+                                of(0.75, ""),
+                                in.quantity("yield strength"),
+                                in.quantity("partial factor"),
+                                in.quantity("imperfection factor"),
+                                in.quantity("moment factor"),
+                                Situation.table(situations)));
+        int members = found.positions().size();
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        for (int eighth = 0; eighth < 4; eighth += 2) {
+            int nearest = eighth * members / 16;
+            results.put("compression " + eighth, found.compression().get(nearest));
+            results.put(
+                    "compression " + (5 + eighth), found.compression().get(members / 2 + nearest));
+        }
+        double most = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < members; i++) {
+            double share = found.utilisation().get(i).in("") / byHand(in, found, i);
+            most = Math.max(most, share);
+            least = Math.min(least, share);
+        }
+        results.put("most use over that by hand", of(most, ""));
+        results.put("least use over that by hand", of(least, ""));
+        return results;
+    }
+
+    /** Use of a chord by EN 1993-1-1, 6.3.3, written out in doubles for a square box, from the forces printed beside it. */
+    private static double byHand(Inputs in, DeckArchMembersRoutine.Output found, int member) {
+        double inner = 1.2 - 2 * 0.038;
+        double area = 1.2 * 1.2 - inner * inner;
+        double second = (Math.pow(1.2, 4) - Math.pow(inner, 4)) / 12;
+        double yield =
+                in.quantity("yield strength").in("Pa") / in.quantity("partial factor").in("");
+        double length = found.length().get(member).in("m");
+        double slenderness =
+                length
+                        / (Math.PI * Math.sqrt(second / area))
+                        * Math.sqrt(in.quantity("yield strength").in("Pa") / 210e9);
+        double phi =
+                0.5
+                        * (1
+                                + in.quantity("imperfection factor").in("") * (slenderness - 0.2)
+                                + slenderness * slenderness);
+        double reduction =
+                Math.min(1, 1 / (phi + Math.sqrt(phi * phi - slenderness * slenderness)));
+        double axial = found.governingCompression().get(member).in("N");
+        double moments =
+                (found.momentInPlane().get(member).in("N·m")
+                                + found.momentAcross().get(member).in("N·m"))
+                        / (second / 0.6 * yield);
+        double share = Math.max(0, axial) / (reduction * area * yield);
+        double factor =
+                in.quantity("moment factor").in("") * (1 + 0.6 * Math.min(1, slenderness) * share);
+        return Math.max(share + factor * moments, Math.abs(axial) / (area * yield) + moments);
     }
 
     private static DeckArchRoutine.Input arch(Inputs in) {

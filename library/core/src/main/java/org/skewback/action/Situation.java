@@ -61,6 +61,37 @@ public record Situation(String name, Map<String, FactorRange> factors) {
     }
 
     /**
+     * Writes situations as the table that a routine takes, so that a record holds what it combined.
+     *
+     * @param situations the situations
+     * @return CSV, a line for each action of each situation, with its low and its high factor; names are
+     *     numbered from 1
+     */
+    public static String table(List<Situation> situations) {
+        StringBuilder table = new StringBuilder("situation,action,low,high\n");
+        for (int i = 0; i < situations.size(); i++) {
+            // Two situations may share a name: one rule and leading action, with and without a
+            // train.
+            String name = (i + 1) + ": " + situations.get(i).name;
+            situations
+                    .get(i)
+                    .factors
+                    .forEach(
+                            (action, range) ->
+                                    table.append('"')
+                                            .append(name)
+                                            .append("\",\"")
+                                            .append(action)
+                                            .append("\",")
+                                            .append(range.low())
+                                            .append(',')
+                                            .append(range.high())
+                                            .append('\n'));
+        }
+        return table.toString();
+    }
+
+    /**
      * Envelopes this situation over a frame, with loads that move.
      *
      * @param solutions solutions of the load cases
