@@ -5,17 +5,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.skewback.arch.ArchForces;
+import org.skewback.arch.ArchHinges;
 import org.skewback.arch.CircularArchBuckling;
 import org.skewback.arch.ElasticArch;
 import org.skewback.arch.ElasticArchRoutine;
 import org.skewback.arch.FixedArch;
+import org.skewback.arch.InPlaneBuckling;
 import org.skewback.arch.InPlaneBucklingRoutine;
 import org.skewback.arch.LateralBuckling;
 import org.skewback.arch.RibStiffness;
 import org.skewback.arch.ShallowArch;
+import org.skewback.arch.SpringingMovement;
 import org.skewback.arch.Springings;
+import org.skewback.arch.SurveyedAxis;
 import org.skewback.arch.ThreeHingedArch;
 import org.skewback.arch.TwoHingedArch;
+import org.skewback.form.Axis;
 import org.skewback.form.Catenary;
 import org.skewback.form.Parabola;
 import org.skewback.form.VerticalLoad;
@@ -45,6 +50,9 @@ public final class ArchChecks implements Subject {
         routines.put("FixedArch: half span", ArchChecks::fixedHalf);
         routines.put("FixedArch: movement", ArchChecks::fixedMovement);
         routines.put("ElasticArchRoutine", ArchChecks::elastic);
+        routines.put("ElasticArch.influence", ArchChecks::influence);
+        routines.put("ElasticArch: movement", ArchChecks::moved);
+        routines.put("InPlaneBuckling", ArchChecks::shapes);
         routines.put("ArchForces", ArchChecks::along);
         routines.put("InPlaneBucklingRoutine", ArchChecks::inPlane);
         routines.put("CircularArchBuckling", ArchChecks::circular);
@@ -214,6 +222,9 @@ public final class ArchChecks implements Subject {
         results.put("left vertical", found.leftVertical());
         results.put("right vertical", found.rightVertical());
         results.put("crown force", found.crownForce());
+        if (point) {
+            results.put("moment under the load", found.momentsAtLoads().get(0));
+        }
         return results;
     }
 
@@ -252,7 +263,86 @@ public final class ArchChecks implements Subject {
                 "length factor",
                 found.lengthFactor(),
                 "length factor at the quarter point",
-                found.quarterLengthFactor());
+                found.quarterLengthFactor(),
+                "springing force",
+                found.springingForce());
+    }
+
+    /** Thrusts of the first shapes of a parabola of one section, E I of 1 N·m². */
+    private static Map<String, Quantity> shapes(Inputs in) {
+        double span = in.si("span");
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        new InPlaneBuckling(
+                        new Parabola(span, in.si("rise")),
+                        x -> 1,
+                        ArchHinges.valueOf(in.text("hinges")),
+                        span / 2)
+                .modes(3)
+                .forEach(
+                        mode ->
+                                results.put(
+                                        "thrust " + (results.size() + 1),
+                                        Quantity.of(mode.thrust(), "N")));
+        return results;
+    }
+
+    private static ElasticArch elastic(Inputs in, Axis axis) {
+        return new ElasticArch(
+                axis,
+                RibStiffness.growing(axis, in.si("bending"), Double.POSITIVE_INFINITY),
+                Springings.valueOf(in.text("springings")));
+    }
+
+    /** Ordinates of influence lines at a position. */
+    private static Map<String, Quantity> influence(Inputs in) {
+        List<Double> positions = in.quantities("positions").stream().map(Quantity::si).toList();
+        List<ArchForces> lines =
+                elastic(in, new Parabola(in.si("span"), in.si("rise"))).influence(positions);
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        for (int i = 0; i < lines.size(); i++) {
+            results.put("thrust " + (i + 1), Quantity.of(lines.get(i).thrust()));
+            results.put("left moment " + (i + 1), Quantity.of(lines.get(i).leftMoment(), "m"));
+        }
+        return results;
+    }
+
+    /** A movement of the springings without any load. */
+    private static Map<String, Quantity> moved(Inputs in) {
+        boolean level = !in.has("right level");
+        Axis axis =
+                level
+                        ? new Parabola(in.si("span"), in.si("rise"))
+                        : SurveyedAxis.through(
+                                new double[] {0, in.si("span") / 2, in.si("span")},
+                                new double[] {0, in.si("rise"), in.si("right level")});
+        ArchForces forces =
+                elastic(in, axis)
+                        .under(
+                                VerticalLoad.together(List.of()),
+                                new SpringingMovement(
+                                        0,
+                                        optional(in, "spread", "m").si(),
+                                        optional(in, "right rise", "m").si(),
+                                        optional(in, "left turn", "").si(),
+                                        optional(in, "right turn", "").si()));
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        results.put("thrust", Quantity.of(forces.thrust(), "N"));
+        results.put("left vertical", Quantity.of(forces.leftVertical(), "N"));
+        results.put("left moment", Quantity.of(forces.leftMoment(), "N·m"));
+        results.put("right moment", Quantity.of(forces.rightMoment(), "N·m"));
+        if (!level) {
+            double spread =
+                    elastic(in, axis)
+                            .under(
+                                    VerticalLoad.together(List.of()),
+                                    SpringingMovement.spread(
+                                            in.si("right rise")
+                                                    * in.si("right level")
+                                                    / in.si("span")))
+                            .thrust();
+            results.put("thrust over that of the spread", Quantity.of(forces.thrust() / spread));
+        }
+        return results;
     }
 
     private static Map<String, Quantity> circular(Inputs in) {

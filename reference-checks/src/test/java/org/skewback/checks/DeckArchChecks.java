@@ -13,6 +13,7 @@ import org.skewback.arch.ColumnStrength;
 import org.skewback.arch.DeckArch;
 import org.skewback.arch.DeckArchActionsRoutine;
 import org.skewback.arch.DeckArchForm;
+import org.skewback.arch.DeckArchFrame;
 import org.skewback.arch.DeckArchMembersRoutine;
 import org.skewback.arch.DeckArchRoutine;
 import org.skewback.arch.DeckArchSecondOrderRoutine;
@@ -23,7 +24,17 @@ import org.skewback.arch.RibPlanes;
 import org.skewback.arch.Springings;
 import org.skewback.arch.SurveyedAxis;
 import org.skewback.form.Parabola;
+import org.skewback.frame.FrameSolution;
+import org.skewback.frame.LinearAnalysis;
+import org.skewback.frame.Load;
+import org.skewback.frame.LoadCase;
 import org.skewback.frame.Material;
+import org.skewback.frame.Member;
+import org.skewback.frame.SectionForces;
+import org.skewback.frame.SelfWeight;
+import org.skewback.frame.StageAnalysis;
+import org.skewback.frame.StageResult;
+import org.skewback.frame.Vector;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Routines;
 import org.skewback.steel.Box;
@@ -58,6 +69,8 @@ public final class DeckArchChecks implements Subject {
         routines.put("DeckArchStabilityRoutine", DeckArchChecks::stability);
         routines.put("DeckArchSecondOrderRoutine", DeckArchChecks::secondOrder);
         routines.put("DeckArchForm", DeckArchChecks::form);
+        routines.put("DeckArchFrame: single ribs", DeckArchChecks::singleRibs);
+        routines.put("DeckArchFrame: pinned, then fixed", DeckArchChecks::stages);
         routines.put("SurveyedAxis", DeckArchChecks::surveyed);
         routines.put("ColumnStrength", DeckArchChecks::reduction);
         routines.put("ColumnStrength: bow", DeckArchChecks::bow);
@@ -85,7 +98,7 @@ public final class DeckArchChecks implements Subject {
                                 "parabola",
                                 of(336, "m"),
                                 of(72, "m"),
-                                "fixed",
+                                springings(in),
                                 of(12, "m"),
                                 of(20, "m"),
                                 of(1.2, "m"),
@@ -266,12 +279,16 @@ public final class DeckArchChecks implements Subject {
         return Math.max(share + factor * moments, Math.abs(axial) / (area * yield) + moments);
     }
 
+    private static String springings(Inputs in) {
+        return in.has("springings") ? in.text("springings") : "fixed";
+    }
+
     private static DeckArchRoutine.Input arch(Inputs in) {
         return new DeckArchRoutine.Input(
                 "parabola",
                 of(336, "m"),
                 of(72, "m"),
-                "fixed",
+                springings(in),
                 of(12, "m"),
                 of(20, "m"),
                 of(1.2, "m"),
@@ -319,6 +336,8 @@ public final class DeckArchChecks implements Subject {
         return Map.of(
                 "factor", found.factor(),
                 "second factor", found.factors().get(1),
+                "first frequency", found.frequencies().get(0),
+                "fifth frequency", found.frequencies().get(4),
                 "ribs across", found.ribsAcross());
     }
 
@@ -371,32 +390,92 @@ public final class DeckArchChecks implements Subject {
     }
 
     private static Map<String, Quantity> form(Inputs in) {
-        Box post = new Box(0.5, 0.5, 0.014, 0.014);
         DeckArchForm form =
                 DeckArchForm.of(
-                        new DeckArch(
-                                new Parabola(336, 72),
-                                Springings.FIXED,
-                                new RibPlanes(12, 20),
-                                new RibMakeup.Chords(
-                                        new Box(1.2, 1.2, 0.038, 0.038), 6, 9, post, post),
-                                new Tube(0.4, 0.01),
-                                12,
-                                new DeckOnColumns(
-                                        77,
-                                        COLUMNS.stream().map(x -> x.in("m")).toList(),
-                                        new Box(1.6, 1.6, 0.024, 0.024),
-                                        new Box(1.2, 2, 0.024, 0.024),
-                                        Section.slender("deck", 0.62, 0.4, 0.55, 4),
-                                        List.of(6)),
-                                Material.steel()),
-                        in.si("on deck"),
-                        in.si("weight"));
+                        deckArch(Springings.FIXED, chords()), in.si("on deck"), in.si("weight"));
         return Map.of(
                 "thrust", of(form.line().thrust(), "N"),
                 "level at 24 m", of(form.arch().axis().y(24), "m"),
                 "level at 84 m", of(form.arch().axis().y(84), "m"),
                 "level at 132 m", of(form.arch().axis().y(132), "m"));
+    }
+
+    private static RibMakeup chords() {
+        Box post = new Box(0.5, 0.5, 0.014, 0.014);
+        return new RibMakeup.Chords(new Box(1.2, 1.2, 0.038, 0.038), 6, 9, post, post);
+    }
+
+    private static DeckArch deckArch(Springings springings, RibMakeup makeup) {
+        return new DeckArch(
+                new Parabola(336, 72),
+                springings,
+                new RibPlanes(12, 20),
+                makeup,
+                new Tube(0.4, 0.01),
+                12,
+                new DeckOnColumns(
+                        77,
+                        COLUMNS.stream().map(x -> x.in("m")).toList(),
+                        new Box(1.6, 1.6, 0.024, 0.024),
+                        new Box(1.2, 2, 0.024, 0.024),
+                        Section.slender("deck", 0.62, 0.4, 0.55, 4),
+                        List.of(6)),
+                Material.steel());
+    }
+
+    /** Ribs of one tapered box each under a load on the left half of the deck. */
+    private static Map<String, Quantity> singleRibs(Inputs in) {
+        DeckArchFrame frame =
+                DeckArchFrame.of(
+                        deckArch(
+                                Springings.FIXED,
+                                new RibMakeup.Single(
+                                        new Box(1.6, in.si("crown height"), 0.04, 0.05),
+                                        new Box(1.6, in.si("springing height"), 0.04, 0.05))));
+        FrameSolution solution =
+                LinearAnalysis.of(frame.model()).solve(frame.onDeck("half", in.si("load"), 0, 168));
+        SectionForces springing = solution.member("rib L 0–1").at(0);
+        return Map.of(
+                "left vertical",
+                of(
+                        solution.reaction("rib L 0").force().z()
+                                + solution.reaction("rib R 0").force().z(),
+                        "N"),
+                "axial at the springing",
+                of(springing.axial(), "N"),
+                "moment at the springing",
+                of(springing.momentY(), "N·m"),
+                "crown sinking",
+                of(-solution.movement("deck 7").translation().z(), "m"),
+                "quarter sinking",
+                of(-solution.movement("deck 3").translation().z(), "m"));
+    }
+
+    /** Permanent load on the hinged arch, then a load on the left half of the deck of the fixed one. */
+    private static Map<String, Quantity> stages(Inputs in) {
+        DeckArchFrame frame = DeckArchFrame.of(deckArch(Springings.PINNED, chords()));
+        List<Load> permanent =
+                new ArrayList<>(frame.onDeck("deck", in.si("on deck"), 0, 336).loads());
+        permanent.add(
+                new SelfWeight(
+                        new Vector(0, 0, -in.si("weight") * 9.80665),
+                        frame.model().members().stream()
+                                .map(Member::name)
+                                .filter(name -> !name.startsWith("deck "))
+                                .toList()));
+        List<StageResult> results =
+                StageAnalysis.of(frame.model())
+                        .run(
+                                frame.pinnedThenFixed(
+                                        new LoadCase("permanent", permanent),
+                                        frame.onDeck("half", in.si("half"), 0, 168)));
+        Map<String, Quantity> found = new LinkedHashMap<>();
+        FrameSolution last = results.get(results.size() - 1).solution();
+        for (String member : List.of("upper L 0–1", "lower L 0–1", "upper L 7–8", "lower L 7–8")) {
+            found.put(member, of(last.member(member).at(0).axial(), "N"));
+        }
+        found.put("quarter sinking", of(-last.movement("deck 3").translation().z(), "m"));
+        return found;
     }
 
     private static Map<String, Quantity> surveyed(Inputs in) {
@@ -409,7 +488,10 @@ public final class DeckArchChecks implements Subject {
                 "level", of(axis.y(at), "m"),
                 "slope", of(axis.slope(at), ""),
                 "curvature", of(axis.curvature(at).orElseThrow(), "1/m"),
-                "length", of(axis.arcLength(), "m"));
+                "length", of(axis.arcLength(), "m"),
+                "right level", of(axis.rightLevel(), "m"),
+                "second break", of(axis.breaks().get(1), "m"),
+                "breaks", of(axis.breaks().size(), ""));
     }
 
     private static Map<String, Quantity> reduction(Inputs in) {

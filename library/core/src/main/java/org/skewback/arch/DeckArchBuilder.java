@@ -20,6 +20,8 @@ import org.skewback.steel.Shape;
 final class DeckArchBuilder {
 
     private static final List<String> SIDES = List.of("L", "R");
+    private static final double END_FRAME_AREA = 10;
+    private static final double END_FRAME_STIFFNESS = 1000;
 
     private final DeckArch arch;
     private final Axis axis;
@@ -190,16 +192,18 @@ final class DeckArchBuilder {
         String hinge = "hinge " + side + " " + index;
         node(hinge, x, side, axis.y(x));
         hold(hinge);
-        // The hinge sits in a stiff end frame: ten times the post, as thick as its gussets make it.
+        // The hinge takes the thrust of both chords, so its end frame is bent by the whole of it
+        // over
+        // half their distance. What carries that is as deep as a panel is wide, and hardly gives.
         Section stiff =
                 Section.of(
                         "end frame",
-                        10 * post.area(),
-                        10 * post.shearAreaY(),
-                        10 * post.shearAreaZ(),
-                        10 * post.torsionConstant(),
-                        10 * post.inertiaY(),
-                        10 * post.inertiaZ());
+                        END_FRAME_AREA * post.area(),
+                        END_FRAME_STIFFNESS * post.shearAreaY(),
+                        END_FRAME_STIFFNESS * post.shearAreaZ(),
+                        END_FRAME_STIFFNESS * post.torsionConstant(),
+                        END_FRAME_STIFFNESS * post.inertiaY(),
+                        END_FRAME_STIFFNESS * post.inertiaZ());
         for (String row : List.of("upper", "lower")) {
             beam(
                     "end frame " + row + " " + side + " " + index,
@@ -209,8 +213,9 @@ final class DeckArchBuilder {
         }
         if (index == 0 && side.equals("L")) {
             assume(
-                    "The hinge of a rib sits halfway between its chords, in an end frame ten times"
-                            + " as stiff as a post.");
+                    "The hinge of a rib sits halfway between its chords, in an end frame that"
+                            + " hardly bends: a thousand times as stiff as a post, ten times as"
+                            + " heavy.");
         }
     }
 
