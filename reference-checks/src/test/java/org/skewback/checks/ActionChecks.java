@@ -9,9 +9,25 @@ import org.skewback.action.BridgeDeck;
 import org.skewback.action.BridgeTemperature;
 import org.skewback.action.CombinationTables;
 import org.skewback.action.DeckSurface;
+import org.skewback.action.FactorRange;
 import org.skewback.action.Situation;
 import org.skewback.data.CsvTable;
+import org.skewback.frame.BeamColumn;
+import org.skewback.frame.Combination;
+import org.skewback.frame.Envelope;
+import org.skewback.frame.ForceComponent;
+import org.skewback.frame.FrameModel;
+import org.skewback.frame.LineLoad;
+import org.skewback.frame.LinearAnalysis;
+import org.skewback.frame.LoadAxes;
+import org.skewback.frame.LoadCase;
+import org.skewback.frame.Material;
+import org.skewback.frame.Motion;
+import org.skewback.frame.PointLoad;
+import org.skewback.frame.SectionProfile;
+import org.skewback.frame.Vector;
 import org.skewback.quantity.Quantity;
+import org.skewback.steel.Section;
 
 /** Checks of {@code org.skewback.action}. */
 public final class ActionChecks implements Subject {
@@ -34,6 +50,7 @@ public final class ActionChecks implements Subject {
         routines.put("BridgeTemperature: both", ActionChecks::both);
         routines.put("BridgeTemperature: probability", ActionChecks::probability);
         routines.put("CombinationTables", ActionChecks::combination);
+        routines.put("Situation.envelope", ActionChecks::envelope);
         return routines;
     }
 
@@ -122,8 +139,72 @@ public final class ActionChecks implements Subject {
         }
         List<Situation> situations =
                 tables.situations(in.text("rule"), present, event ? "event" : "");
+        double sum =
+                situations.stream()
+                        .flatMap(situation -> situation.factors().values().stream())
+                        .mapToDouble(FactorRange::high)
+                        .sum();
         return Map.of(
                 "largest", Situation.largest(situations, effects).value(),
-                "smallest", Situation.smallest(situations, effects).value());
+                "smallest", Situation.smallest(situations, effects).value(),
+                "situations", Quantity.of(situations.size()),
+                "sum of all factors", Quantity.of(sum));
+    }
+
+    /** A simple beam under its weight, wind from below and a force that may stand at midspan. */
+    private static Map<String, Quantity> envelope(Inputs in) {
+        double length = in.si("length");
+        FrameModel beam =
+                FrameModel.builder()
+                        .node("a", 0, 0, 0)
+                        .node("b", length, 0, 0)
+                        .pin("a")
+                        .hold("a", Motion.ABOUT_X)
+                        .hold("b", Motion.ALONG_Y, Motion.ALONG_Z)
+                        .add(
+                                BeamColumn.of(
+                                        "m",
+                                        "a",
+                                        "b",
+                                        Material.steel(),
+                                        SectionProfile.uniform(
+                                                Section.slender("s", 0.1, 0.1, 0.1, 0.1))))
+                        .build();
+        LinearAnalysis analysis = LinearAnalysis.of(beam);
+        LoadCase train =
+                LoadCase.of(
+                        "force", PointLoad.of("m", length / 2, new Vector(0, 0, -in.si("force"))));
+        Envelope moving =
+                Envelope.of(
+                        List.of(analysis.solve(train)),
+                        List.of(
+                                new Combination("there", Map.of("force", 1.0)),
+                                new Combination("gone", Map.of("force", 0.0))),
+                        3);
+        Map<String, FactorRange> factors = new LinkedHashMap<>();
+        factors.put("permanent load", new FactorRange(true, 1, 1.35));
+        factors.put("wind", new FactorRange(false, 0, 1.5));
+        factors.put("rail traffic", new FactorRange(false, 0, 1.45));
+        Envelope envelope =
+                new Situation("all", factors)
+                        .envelope(
+                                analysis.solve(
+                                        List.of(
+                                                uniform("weight", -in.si("weight")),
+                                                uniform("uplift", in.si("uplift")))),
+                                Map.of(
+                                        "permanent load", List.of("weight"),
+                                        "wind", List.of("uplift")),
+                                Map.of("rail traffic", moving),
+                                3);
+        return Map.of(
+                "largest",
+                Quantity.of(envelope.largest("m", 1, ForceComponent.MOMENT_Y).value(), "N·m"),
+                "smallest",
+                Quantity.of(envelope.smallest("m", 1, ForceComponent.MOMENT_Y).value(), "N·m"));
+    }
+
+    private static LoadCase uniform(String name, double upward) {
+        return LoadCase.of(name, LineLoad.uniform("m", new Vector(0, 0, upward), LoadAxes.GLOBAL));
     }
 }

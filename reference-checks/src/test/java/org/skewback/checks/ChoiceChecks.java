@@ -134,9 +134,22 @@ public final class ChoiceChecks implements Subject {
             results.put("first share " + (i + 1), Quantity.of(shares.get(i)));
         }
         results.put("first", Quantity.of(ranking.order().get(0) + 1));
+        results.put("last", Quantity.of(ranking.order().get(options.size() - 1) + 1));
+        for (Measure measure : measures) {
+            for (int i = 0; i < options.size(); i++) {
+                results.put(measure.name() + " of option " + (i + 1), measure.values().get(i));
+                results.put(
+                        "place of option " + (i + 1) + " in " + measure.name(),
+                        measure.places().get(i));
+            }
+        }
         for (Ranking.Turn turn : ranking.turns()) {
             String side = turn.turning().si() < turn.weight().si() ? " below" : " above";
             results.put("turn of " + turn.measure() + side, turn.turning());
+            results.put("weight of " + turn.measure(), turn.weight());
+            results.put(
+                    "option after the turn of " + turn.measure() + side,
+                    Quantity.of(options.indexOf(turn.option()) + 1));
         }
         return results;
     }

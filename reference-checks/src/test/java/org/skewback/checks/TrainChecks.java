@@ -12,6 +12,7 @@ import org.skewback.frame.FrameModel;
 import org.skewback.frame.InfluenceLine;
 import org.skewback.frame.Lane;
 import org.skewback.frame.LinearAnalysis;
+import org.skewback.frame.LoadTrain;
 import org.skewback.frame.Material;
 import org.skewback.frame.Motion;
 import org.skewback.frame.Passage;
@@ -76,7 +77,16 @@ public final class TrainChecks implements Subject {
                 "centre",
                 Quantity.of(moment / sum, "m"),
                 "length",
-                Quantity.of(train(in).length(), "m"));
+                Quantity.of(train(in).length(), "m"),
+                "weight of its axles",
+                Quantity.of(
+                        train(in).axles().stream().mapToDouble(LoadTrain.Axle::force).sum(), "N"),
+                "weight of its stretches",
+                Quantity.of(
+                        train(in).stretches().stream()
+                                .mapToDouble(s -> (s.to() - s.from()) * s.intensity())
+                                .sum(),
+                        "N"));
     }
 
     private static TrainLoad train(Inputs in) {
