@@ -44,15 +44,9 @@ public final class AnchorDemandRoutine
 
     @Override
     public Output run(SectionInput input, Stop stop) {
-        double[] window = input.place(4);
         AnchorDemand found =
                 AnchorDemand.of(
-                        input.section(),
-                        SearchWindow.of(window[0], window[1], window[2], window[3])
-                                .sliced(input.slices()),
-                        input.by(),
-                        input.wantedFactor(),
-                        stop);
+                        input.section(), input.window(), input.by(), input.wantedFactor(), stop);
         CriticalCircle critical = found.critical();
         return new Output(
                 Quantity.of(found.multiplier()),

@@ -41,15 +41,8 @@ public final class CriticalCircleRoutine
 
     @Override
     public Output run(SectionInput input, Stop stop) {
-        double[] window = input.place(4);
         CriticalCircle found =
-                CriticalCircle.search(
-                        input.section(),
-                        SearchWindow.of(window[0], window[1], window[2], window[3])
-                                .sliced(input.slices()),
-                        input.by(),
-                        1,
-                        stop);
+                CriticalCircle.search(input.section(), input.window(), input.by(), 1, stop);
         return new Output(
                 Quantity.of(found.factor()),
                 Quantity.of(found.circle().x(), "m"),

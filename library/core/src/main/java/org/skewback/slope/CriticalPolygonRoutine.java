@@ -43,16 +43,8 @@ public final class CriticalPolygonRoutine
 
     @Override
     public Output run(SectionInput input, Stop stop) {
-        double[] window = input.place(4);
         SlopeSection section = input.section();
-        CriticalCircle circle =
-                CriticalCircle.search(
-                        section,
-                        SearchWindow.of(window[0], window[1], window[2], window[3])
-                                .sliced(input.slices()),
-                        input.by(),
-                        1,
-                        stop);
+        CriticalCircle circle = CriticalCircle.search(section, input.window(), input.by(), 1, stop);
         CriticalPolygon found =
                 CriticalPolygon.search(section, circle, input.by(), CORNERS, input.slices());
         for (int i = 0; i < DOUBLINGS; i++) {

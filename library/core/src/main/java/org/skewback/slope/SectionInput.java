@@ -2,6 +2,7 @@ package org.skewback.slope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.skewback.quantity.Quantity;
 
 /**
@@ -89,24 +90,7 @@ public record SectionInput(
      * @return the input, to which layers must be added
      */
     public static SectionInput ground(List<Quantity> points) {
-        Quantity none = Quantity.of(0);
-        Quantity zero = Quantity.of(0, "m");
-        return new SectionInput(
-                points,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(none, none),
-                List.of(zero, zero),
-                List.of(),
-                List.of(),
-                List.of(),
-                false,
-                List.of(),
-                SliceMethod.BISHOP.name(),
-                50,
-                List.of());
+        return new Parts(points).made();
     }
 
     /**
@@ -141,24 +125,18 @@ public record SectionInput(
             Quantity friction,
             Quantity poreRatio,
             List<Quantity> bottom) {
-        return new SectionInput(
-                ground,
-                joined(layers, List.of(unitWeight, saturated, cohesion, friction, poreRatio)),
-                joined(bottoms, bottom),
-                bottom.isEmpty()
-                        ? bottomPoints
-                        : joined(bottomPoints, List.of(Quantity.of(bottom.size() / 2.0))),
-                water,
-                earthquake,
-                crack,
-                surcharges,
-                forces,
-                anchors,
-                passiveAnchors,
-                where,
-                method,
-                slices,
-                wanted);
+        return with(
+                parts -> {
+                    parts.layers =
+                            joined(
+                                    layers,
+                                    List.of(unitWeight, saturated, cohesion, friction, poreRatio));
+                    if (!bottom.isEmpty()) {
+                        parts.bottoms = joined(bottoms, bottom);
+                        parts.bottomPoints =
+                                joined(bottomPoints, List.of(Quantity.of(bottom.size() / 2.0)));
+                    }
+                });
     }
 
     /**
@@ -168,7 +146,7 @@ public record SectionInput(
      * @return the input with it
      */
     public SectionInput water(List<Quantity> points) {
-        return with(points, earthquake, crack, surcharges, forces, anchors);
+        return with(parts -> parts.water = points);
     }
 
     /**
@@ -179,7 +157,7 @@ public record SectionInput(
      * @return the input with it
      */
     public SectionInput earthquake(Quantity level, Quantity upward) {
-        return with(water, List.of(level, upward), crack, surcharges, forces, anchors);
+        return with(parts -> parts.earthquake = List.of(level, upward));
     }
 
     /**
@@ -190,7 +168,7 @@ public record SectionInput(
      * @return the input with it
      */
     public SectionInput crack(Quantity depth, Quantity waterDepth) {
-        return with(water, earthquake, List.of(depth, waterDepth), surcharges, forces, anchors);
+        return with(parts -> parts.crack = List.of(depth, waterDepth));
     }
 
     /**
@@ -202,13 +180,7 @@ public record SectionInput(
      * @return the input with it
      */
     public SectionInput surcharge(Quantity from, Quantity to, Quantity pressure) {
-        return with(
-                water,
-                earthquake,
-                crack,
-                joined(surcharges, List.of(from, to, pressure)),
-                forces,
-                anchors);
+        return with(parts -> parts.surcharges = joined(surcharges, List.of(from, to, pressure)));
     }
 
     /**
@@ -221,13 +193,7 @@ public record SectionInput(
      * @return the input with it
      */
     public SectionInput force(Quantity x, Quantity y, Quantity toRight, Quantity downward) {
-        return with(
-                water,
-                earthquake,
-                crack,
-                surcharges,
-                joined(forces, List.of(x, y, toRight, downward)),
-                anchors);
+        return with(parts -> parts.forces = joined(forces, List.of(x, y, toRight, downward)));
     }
 
     /**
@@ -248,13 +214,8 @@ public record SectionInput(
             Quantity force,
             Quantity freeLength,
             Quantity bondLength) {
-        return with(
-                water,
-                earthquake,
-                crack,
-                surcharges,
-                forces,
-                joined(anchors, List.of(x, y, plunge, force, freeLength, bondLength)));
+        List<Quantity> added = List.of(x, y, plunge, force, freeLength, bondLength);
+        return with(parts -> parts.anchors = joined(anchors, added));
     }
 
     /**
@@ -264,22 +225,7 @@ public record SectionInput(
      * @return the input with passive anchors
      */
     public SectionInput passive() {
-        return new SectionInput(
-                ground,
-                layers,
-                bottoms,
-                bottomPoints,
-                water,
-                earthquake,
-                crack,
-                surcharges,
-                forces,
-                anchors,
-                true,
-                where,
-                method,
-                slices,
-                wanted);
+        return with(parts -> parts.passiveAnchors = true);
     }
 
     /**
@@ -292,22 +238,12 @@ public record SectionInput(
      * @return the input with it
      */
     public SectionInput at(List<Quantity> circleOrWindow, SliceMethod by, int count) {
-        return new SectionInput(
-                ground,
-                layers,
-                bottoms,
-                bottomPoints,
-                water,
-                earthquake,
-                crack,
-                surcharges,
-                forces,
-                anchors,
-                passiveAnchors,
-                circleOrWindow,
-                by.name(),
-                count,
-                wanted);
+        return with(
+                parts -> {
+                    parts.where = circleOrWindow;
+                    parts.method = by.name();
+                    parts.slices = count;
+                });
     }
 
     /**
@@ -317,47 +253,70 @@ public record SectionInput(
      * @return the input with it
      */
     public SectionInput wanted(Quantity factor) {
-        return new SectionInput(
-                ground,
-                layers,
-                bottoms,
-                bottomPoints,
-                water,
-                earthquake,
-                crack,
-                surcharges,
-                forces,
-                anchors,
-                passiveAnchors,
-                where,
-                method,
-                slices,
-                List.of(factor));
+        return with(parts -> parts.wanted = List.of(factor));
     }
 
-    private SectionInput with(
-            List<Quantity> table,
-            List<Quantity> shaking,
-            List<Quantity> cracked,
-            List<Quantity> loads,
-            List<Quantity> pushes,
-            List<Quantity> tendons) {
-        return new SectionInput(
-                ground,
-                layers,
-                bottoms,
-                bottomPoints,
-                table,
-                shaking,
-                cracked,
-                loads,
-                pushes,
-                tendons,
-                passiveAnchors,
-                where,
-                method,
-                slices,
-                wanted);
+    private SectionInput with(Consumer<Parts> change) {
+        Parts parts = new Parts(ground);
+        parts.layers = layers;
+        parts.bottoms = bottoms;
+        parts.bottomPoints = bottomPoints;
+        parts.water = water;
+        parts.earthquake = earthquake;
+        parts.crack = crack;
+        parts.surcharges = surcharges;
+        parts.forces = forces;
+        parts.anchors = anchors;
+        parts.passiveAnchors = passiveAnchors;
+        parts.where = where;
+        parts.method = method;
+        parts.slices = slices;
+        parts.wanted = wanted;
+        change.accept(parts);
+        return parts.made();
+    }
+
+    /** What an input is put together from; as it stands, a ground line with nothing below it. */
+    private static final class Parts {
+
+        private final List<Quantity> ground;
+        private List<Quantity> layers = List.of();
+        private List<Quantity> bottoms = List.of();
+        private List<Quantity> bottomPoints = List.of();
+        private List<Quantity> water = List.of();
+        private List<Quantity> earthquake = List.of(Quantity.of(0), Quantity.of(0));
+        private List<Quantity> crack = List.of(Quantity.of(0, "m"), Quantity.of(0, "m"));
+        private List<Quantity> surcharges = List.of();
+        private List<Quantity> forces = List.of();
+        private List<Quantity> anchors = List.of();
+        private boolean passiveAnchors;
+        private List<Quantity> where = List.of();
+        private String method = SliceMethod.BISHOP.name();
+        private int slices = 50;
+        private List<Quantity> wanted = List.of();
+
+        private Parts(List<Quantity> ground) {
+            this.ground = ground;
+        }
+
+        private SectionInput made() {
+            return new SectionInput(
+                    ground,
+                    layers,
+                    bottoms,
+                    bottomPoints,
+                    water,
+                    earthquake,
+                    crack,
+                    surcharges,
+                    forces,
+                    anchors,
+                    passiveAnchors,
+                    where,
+                    method,
+                    slices,
+                    wanted);
+        }
     }
 
     private static List<Quantity> joined(List<Quantity> first, List<Quantity> second) {
@@ -494,8 +453,20 @@ public record SectionInput(
         return wanted.get(0).in("");
     }
 
+    /** The circle that says where; refused unless it has three values. */
+    SlipCircle circle() {
+        double[] circle = place(3);
+        return new SlipCircle(circle[0], circle[1], circle[2]);
+    }
+
+    /** The window that says where, with the wanted number of slices; refused unless it has four values. */
+    SearchWindow window() {
+        double[] ends = place(4);
+        return SearchWindow.of(ends[0], ends[1], ends[2], ends[3]).sliced(slices);
+    }
+
     /** The numbers that say where, in metres; refused unless there are as many as wanted. */
-    double[] place(int wanted) {
+    private double[] place(int wanted) {
         if (where.size() != wanted) {
             throw new IllegalArgumentException(
                     "number of values that say where is "

@@ -25,8 +25,8 @@ final class Slices {
     private double deepest;
     private double chord;
 
-    double[] place;
-    double[] base;
+    double[] place = {};
+    double[] base = {};
     double[] width;
     double[] sine;
     double[] cosine;
@@ -52,21 +52,7 @@ final class Slices {
     Slices(SectionModel model, int wanted) {
         this.model = model;
         this.wanted = wanted;
-        int most = wanted + model.ground.size() + 64;
-        place = new double[most + 1];
-        base = new double[most + 1];
-        width = new double[most];
-        sine = new double[most];
-        cosine = new double[most];
-        length = new double[most];
-        upright = new double[most];
-        level = new double[most];
-        moment = new double[most];
-        held = new double[most];
-        tangent = new double[most];
-        uplift = new double[most];
-        passive = new double[most];
-        soilWeight = new double[most];
+        allot(wanted + model.ground.size() + 64);
     }
 
     int count() {
@@ -221,7 +207,11 @@ final class Slices {
         if (boundaries < place.length) {
             return;
         }
-        int most = 2 * boundaries;
+        allot(2 * boundaries);
+    }
+
+    /** Makes room for so many slices; boundaries found so far stay. */
+    private void allot(int most) {
         place = Arrays.copyOf(place, most + 1);
         base = Arrays.copyOf(base, most + 1);
         width = new double[most];

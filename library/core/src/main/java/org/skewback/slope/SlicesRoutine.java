@@ -31,12 +31,8 @@ public final class SlicesRoutine implements Routine<SectionInput, SlicesRoutine.
 
     @Override
     public Output run(SectionInput input, Stop stop) {
-        double[] circle = input.place(3);
         SliceResult result =
-                SliceAnalysis.of(
-                                input.section(),
-                                new SlipCircle(circle[0], circle[1], circle[2]),
-                                input.slices())
+                SliceAnalysis.of(input.section(), input.circle(), input.slices())
                         .factor(input.by());
         return new Output(
                 Quantity.of(result.factor()),
