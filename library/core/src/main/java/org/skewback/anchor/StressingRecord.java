@@ -43,8 +43,8 @@ public record StressingRecord(List<Reading> readings) {
      * @return the record
      * @throws TableException if a column is missing or of the wrong dimension; if a load is not
      *     positive or a time negative; if in one load step time does not go on; if a load is below
-     *     the first; if displacement falls by more than 1 mm while the load rises; or if there are
-     *     fewer than 3 rows
+     *     the first; if displacement falls by more than 1 mm while the load rises; if the load never
+     *     rises; or if there are fewer than 3 rows
      */
     public static StressingRecord of(CsvTable table) {
         double[] loads = table.numbers("load", "N");
@@ -62,6 +62,13 @@ public record StressingRecord(List<Reading> readings) {
         for (int i = 0; i < loads.length; i++) {
             check(table, loads, times, displacements, i, greatest);
             readings.add(new Reading(loads[i], times[i], displacements[i] - displacements[0]));
+        }
+        if (greatest <= loads[0] * (1 + ONE_STEP)) {
+            throw table.refused(
+                    0,
+                    "load",
+                    table.texts("load").get(0),
+                    "an alignment load that a later row rises above");
         }
         return new StressingRecord(readings);
     }
@@ -187,12 +194,13 @@ public record StressingRecord(List<Reading> readings) {
      * Gives the displacement that stays when the load goes back to the alignment load after the
      * greatest load.
      *
-     * @return displacement, m; 0 where the record does not go back
+     * @return displacement, m; NaN where the record does not go back, so that nobody takes all that
+     *     was read for elastic
      */
     public double residual() {
         double greatest = testLoad();
         boolean passed = false;
-        double residual = 0;
+        double residual = Double.NaN;
         for (Reading reading : readings) {
             passed |= reading.force() >= greatest * (1 - ONE_STEP);
             if (passed && reading.force() <= alignmentLoad() + ONE_STEP * greatest) {
@@ -206,7 +214,7 @@ public record StressingRecord(List<Reading> readings) {
      * Gives the elastic displacement from the alignment to the greatest load: that at the first
      * reading of the hold, less what stays.
      *
-     * @return displacement, m
+     * @return displacement, m; NaN where the record does not go back
      */
     public double elastic() {
         return hold().get(0).displacement() - residual();

@@ -173,8 +173,8 @@ public final class CsvTable {
      */
     public double[] numbers(String column, String unit) {
         int index = index(column);
-        Unit given = unit(headings.get(index));
         Unit wanted = Unit.of(unit);
+        Unit given = unit(headings.get(index), unit);
         if (!given.dimension().equals(wanted.dimension())) {
             throw new TableException(
                     name
@@ -240,12 +240,20 @@ public final class CsvTable {
                         + ".");
     }
 
-    private Unit unit(Heading heading) {
+    private Unit unit(Heading heading, String wanted) {
         try {
             return Unit.of(heading.unit());
         } catch (IllegalArgumentException e) {
             throw new TableException(
-                    name + ", column " + heading.name() + ": " + e.getMessage(), e);
+                    name
+                            + ", column "
+                            + heading.name()
+                            + ": "
+                            + e.getMessage()
+                            + "; allowed are units of the dimension of ["
+                            + wanted
+                            + "].",
+                    e);
         }
     }
 

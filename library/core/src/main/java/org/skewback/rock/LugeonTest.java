@@ -106,10 +106,11 @@ public record LugeonTest(double length, List<Stage> stages) {
      * @param length length of the section, m, greater than 0
      * @return the test
      * @throws TableException if a column is missing, of the wrong dimension, or holds a pressure that
-     *     is not positive or a flow that is negative
-     * @throws IllegalArgumentException if the stages are no test
+     *     is not positive or a flow that is negative; or if the stages are no test
+     * @throws IllegalArgumentException if the length is not positive
      */
     public static LugeonTest of(CsvTable table, double length) {
+        Require.positive("length of the test section", length, "m");
         double[] pressures = table.numbers("pressure", "Pa");
         double[] flows = table.numbers("flow", "m³/s");
         List<Stage> stages = new ArrayList<>();
@@ -122,7 +123,11 @@ public record LugeonTest(double length, List<Stage> stages) {
             }
             stages.add(new Stage(pressures[i], flows[i]));
         }
-        return new LugeonTest(length, stages);
+        try {
+            return new LugeonTest(length, stages);
+        } catch (IllegalArgumentException e) {
+            throw new TableException(table.name() + ": " + e.getMessage(), e);
+        }
     }
 
     /**

@@ -175,9 +175,9 @@ public final class SurveyTable {
      *
      * @param table the table; RQD as a plain part of 1 or with the unit %
      * @return the runs of each hole, by the hole's name in the order of the table
-     * @throws TableException if a column is missing or of the wrong dimension; if a run has no
-     *     thickness, an RQD outside 0 to 100 %, or does not begin where the one before ended: a gap or
-     *     an overlap
+     * @throws TableException if a column is missing or of the wrong dimension, or there is no row; if
+     *     a run has no name of a hole or of rock, no thickness, an RQD outside 0 to 100 %, or does not
+     *     begin where the one before ended: a gap or an overlap
      */
     public static Map<String, List<Run>> boreholes(CsvTable table) {
         List<String> names = table.texts("hole");
@@ -190,9 +190,15 @@ public final class SurveyTable {
             if (names.get(i).isBlank()) {
                 throw table.refused(i, "hole", names.get(i), "the name of a borehole");
             }
+            if (rocks.get(i).isBlank()) {
+                throw table.refused(i, "rock", rocks.get(i), "what the rock is called");
+            }
             if (!(to[i] > from[i])) {
                 throw table.refused(
-                        i, "to", table.texts("to").get(i), "more than the depth from which");
+                        i,
+                        "to",
+                        table.texts("to").get(i),
+                        "more than where the run begins, " + table.texts("from").get(i));
             }
             if (!(quality[i] >= 0 && quality[i] <= 1)) {
                 throw table.refused(i, "RQD", table.texts("RQD").get(i), "from 0 to 100 %");
@@ -200,15 +206,22 @@ public final class SurveyTable {
             List<Run> runs = holes.computeIfAbsent(names.get(i), name -> new ArrayList<>());
             double expected = runs.isEmpty() ? 0 : runs.get(runs.size() - 1).to();
             if (Math.abs(from[i] - expected) > SAME) {
+                String where =
+                        runs.isEmpty() ? "the top of the hole" : "where the run before ended";
                 throw table.refused(
                         i,
                         "from",
                         table.texts("from").get(i),
                         expected
-                                + " m, where the run before ended: "
+                                + " m, "
+                                + where
+                                + ": "
                                 + (from[i] > expected ? "there is a gap" : "runs overlap"));
             }
             runs.add(new Run(from[i], to[i], rocks.get(i), quality[i]));
+        }
+        if (holes.isEmpty()) {
+            throw new TableException(table.name() + " holds no run of a borehole.");
         }
         holes.replaceAll((name, runs) -> List.copyOf(runs));
         return holes;

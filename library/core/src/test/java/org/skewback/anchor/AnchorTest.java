@@ -34,6 +34,15 @@ class AnchorTest {
             167.4,0,4
             """;
 
+    /** A jack that never pulled. */
+    private static final String FLAT =
+            """
+            load [kN],time [min],displacement [mm]
+            167.4,0,0
+            167.4,1,0
+            167.4,10,0
+            """;
+
     private static final AcceptanceTest.Anchor ANCHOR =
             new AcceptanceTest.Anchor(351e6, 15, 0, 5, 2226.42e3);
 
@@ -73,6 +82,16 @@ class AnchorTest {
         assertFalse(judged(brief, AcceptanceTest.Rules.GEC_4).accepted());
     }
 
+    @Test
+    void withoutGoingBackNothingIsKnownToBeElastic() {
+        String stopped = RECORD.replace("167.4,0,4\n", "");
+        for (AcceptanceTest.Rules rules : AcceptanceTest.Rules.values()) {
+            AcceptanceTest test = judged(stopped, rules);
+            assertTrue(Double.isNaN(test.findings().get(1).value()), test::toString);
+            assertFalse(test.accepted());
+        }
+    }
+
     private static void refusedRecord(String part, String good, String bad) {
         refused(
                 part,
@@ -86,6 +105,7 @@ class AnchorTest {
         refusedRecord("stressing, line 6: column time", "2226.42,10,", "2226.42,0.5,");
         refusedRecord("stressing, line 4: column displacement", "1674,0,65", "1674,0,20");
         refusedRecord("stressing, line 3: column time", "837,0,", "837,-1,");
+        refusedRecord("stressing, line 2: column load", RECORD, FLAT);
         refusedRecord("no column load", "load [kN]", "force [kN]");
         refusedRecord("column load: the unit is [m]", "load [kN]", "load [m]");
         refused(

@@ -81,6 +81,10 @@ class CsvTableTest {
                 "l.csv, column P: the unit is [kN]; allowed are units of the dimension of [m].",
                 refusal(() -> table.numbers("P", "m")));
         assertEquals(
+                "l.csv, column P: unit \"mtr\": \"mtr\" is not a known unit; allowed are units of"
+                        + " the dimension of [m].",
+                refusal(() -> CsvTable.parse("l.csv", "P [mtr]\n1\n").numbers("P", "m")));
+        assertEquals(
                 "l.csv, line 2: column n is \"a\"; allowed is a finite number with a decimal"
                         + " point.",
                 refusal(() -> table.numbers("n", "")));

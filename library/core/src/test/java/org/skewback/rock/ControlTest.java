@@ -93,7 +93,7 @@ class ControlTest {
                 "t, line 3: column pressure",
                 () -> LugeonTest.of(CsvTable.parse("t", table.replace("4,20\n6", "0,20\n6")), 5));
         refused(
-                "greatest pressure is in stage 1",
+                "t: The greatest pressure is in stage 1",
                 () ->
                         LugeonTest.of(
                                 CsvTable.parse(

@@ -81,6 +81,14 @@ class SurveyAndCutTest {
         refusedHoles("holes, line 3: column RQD", "schist,45", "schist,145");
         refusedHoles("holes, line 4: column from", "B2,0,20", "B2,1,20");
         refusedHoles("the name of a borehole", "B2,0", ",0");
+        refusedHoles("column rock is \"\"; allowed is what the rock is called", "schist", "");
+        refusedHoles("allowed is 0.0 m, the top of the hole: there is a gap", "B2,0,20", "B2,1,20");
+        refusedHoles("allowed is more than where the run begins, 0.", "B1,0,3.2", "B1,0,0");
+        refused(
+                "holes holds no run of a borehole",
+                () ->
+                        SurveyTable.boreholes(
+                                CsvTable.parse("holes", "hole,from [m],to [m],rock,RQD [%]\n")));
     }
 
     @Property

@@ -55,11 +55,9 @@ public final class GroundCharts {
                                 + Numbers.shortest(from / 1000, 0)
                                 + " to "
                                 + Numbers.shortest(to / 1000, 0)
-                                + " kN. The elastic part is "
-                                + Numbers.shortest(1000 * record.elastic(), 1)
-                                + " mm, what stays "
-                                + Numbers.shortest(1000 * record.residual(), 1)
-                                + " mm. Two straight lines show the elastic displacement of the"
+                                + " kN. "
+                                + parts(record)
+                                + " Two straight lines show the elastic displacement of the"
                                 + " shortest and longest free length allowed.")
                 .x("displacement of the head", "mm")
                 .y("load", "kN")
@@ -232,5 +230,16 @@ public final class GroundCharts {
                 .line("mean", at, mean)
                 .line(percent + " stay below", at, upper)
                 .figure();
+    }
+
+    private static String parts(StressingRecord record) {
+        if (Double.isNaN(record.residual())) {
+            return "The load was not taken back, so that what stays was not read.";
+        }
+        return "The elastic part is "
+                + Numbers.shortest(1000 * record.elastic(), 1)
+                + " mm, what stays "
+                + Numbers.shortest(1000 * record.residual(), 1)
+                + " mm.";
     }
 }
