@@ -57,7 +57,7 @@ public final class BoundedJava implements AutoCloseable {
         KernelCommand self = KernelCommand.ofThisProgram();
         List<String> command = new ArrayList<>(List.of(self.java().toString()));
         command.addAll(OPTIONS);
-        command.addAll(ClassArchive.options(self.classPath()));
+        command.addAll(ClassArchive.AUDIT.options(self.classPath()));
         command.addAll(options);
         command.addAll(List.of("-cp", self.classPath(), main));
         command.addAll(words);

@@ -6,19 +6,27 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * The class-data archive beside the program: classes as the VM holds them, mapped instead of read and
+ * A class-data archive beside the program: classes as the VM holds them, mapped instead of read and
  * checked at each start, which is half of what a short audit takes. It is made when the program is
  * built and is as trustworthy as the program beside which it lies. It holds for one Java and one
  * program; a VM that meets another starts without it, and so does one where there is none.
  *
  * @see <a href="https://openjdk.org/jeps/350">JEP 350, Dynamic CDS Archives</a>
  */
-public final class ClassArchive {
+public enum ClassArchive {
+
+    /** Classes that an audit needs. */
+    AUDIT(".jsa"),
+    /** Classes that the front of a kernel needs. */
+    FRONT("-front.jsa");
 
     private static final String PROGRAM = ".jar";
-    private static final String ARCHIVE = ".jsa";
 
-    private ClassArchive() {}
+    private final String ending;
+
+    ClassArchive(String ending) {
+        this.ending = ending;
+    }
 
     /**
      * Gives the options by which a process uses the archive.
@@ -26,12 +34,12 @@ public final class ClassArchive {
      * @param classPath class path of the process
      * @return none where no archive lies beside its only entry
      */
-    public static List<String> options(String classPath) {
+    public List<String> options(String classPath) {
         if (classPath.contains(File.pathSeparator) || !classPath.endsWith(PROGRAM)) {
             return List.of();
         }
         Path archive =
-                Path.of(classPath.substring(0, classPath.length() - PROGRAM.length()) + ARCHIVE);
+                Path.of(classPath.substring(0, classPath.length() - PROGRAM.length()) + ending);
         return Files.isRegularFile(archive)
                 ? List.of(
                         "-Xshare:auto",

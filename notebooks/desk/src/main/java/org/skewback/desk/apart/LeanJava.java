@@ -60,17 +60,16 @@ public final class LeanJava {
      * end.
      *
      * @param main name of the class; its main method calls {@link #endWithFirst} before all else
-     * @param options further options for Java
      * @param words what its main method is given
      * @return its exit code
      * @throws Problem when it cannot be started or was killed
      */
-    public static int run(String main, List<String> options, List<String> words) throws Problem {
+    public static int run(String main, List<String> words) throws Problem {
         KernelCommand self = KernelCommand.ofThisProgram();
         List<String> command = new ArrayList<>(List.of(self.java().toString()));
         command.addAll(OPTIONS);
         command.addAll(given());
-        command.addAll(options);
+        command.addAll(ClassArchive.AUDIT.options(self.classPath()));
         command.add("-D" + FIRST + "=" + ProcessHandle.current().pid());
         command.addAll(List.of("-cp", self.classPath(), main));
         command.addAll(words);

@@ -13,22 +13,12 @@ import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
 import org.skewback.desk.apart.BoundedJava;
 import org.skewback.desk.jupyter.Durations;
+import org.skewback.desk.jupyter.KernelCommand;
 
 /** A Java process that does a part of an audit within bounds of memory and time. */
 final class ChildJava {
 
     private static final List<String> SHORT = List.of("-XX:TieredStopAtLevel=1");
-
-    /**
-     * The better code is made ten times later than by default, or it would take most of the time of
-     * a record that is soon worked out.
-     */
-    private static final List<String> LONG =
-            List.of(
-                    "-XX:Tier4InvocationThreshold=50000",
-                    "-XX:Tier4MinInvocationThreshold=6000",
-                    "-XX:Tier4CompileThreshold=150000",
-                    "-XX:Tier4BackEdgeThreshold=400000");
 
     private static final int MOST_LINES = 200_000;
     private static final int LONGEST_LINE = 1 << 20;
@@ -49,7 +39,7 @@ final class ChildJava {
         words.addAll(List.of(issue.toAbsolutePath().toString(), program));
         keys.forEach((role, key) -> words.add(role + "=" + key));
         // Text is soon read; routines may run for long and then want the better code.
-        List<String> options = kind == AuditTask.Kind.PAGES ? SHORT : LONG;
+        List<String> options = kind == AuditTask.Kind.PAGES ? SHORT : KernelCommand.LATE_BEST_CODE;
         return new ChildJava(
                 kind, BoundedJava.start(options, AuditTask.class.getName(), words, LONGEST_LINE));
     }

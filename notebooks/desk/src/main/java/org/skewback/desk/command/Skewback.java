@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
+import org.skewback.desk.apart.ClassArchive;
 import org.skewback.desk.apart.LeanJava;
 import org.skewback.desk.jupyter.KernelCommand;
 import org.skewback.desk.jupyter.KernelLauncher;
@@ -72,7 +73,7 @@ public final class Skewback implements Runnable {
             return new CommandLine.RunLast().execute(understood);
         }
         try {
-            return LeanJava.run(Skewback.class.getName(), List.of(), List.of(words));
+            return LeanJava.run(Skewback.class.getName(), List.of(words));
         } catch (Problem e) {
             throw new ExecutionException(verb.commandSpec().commandLine(), "cannot issue", e);
         }
@@ -84,8 +85,10 @@ public final class Skewback implements Runnable {
     }
 
     private static KernelLauncher kernels(Duration cellTime) {
+        KernelCommand plain = KernelCommand.ofThisProgram();
         return KernelProcess.launcher(
-                KernelCommand.ofThisProgram(), KernelProcess.Limits.ofCell(cellTime));
+                plain.with(ClassArchive.FRONT.options(plain.classPath())),
+                KernelProcess.Limits.ofCell(cellTime));
     }
 
     /**

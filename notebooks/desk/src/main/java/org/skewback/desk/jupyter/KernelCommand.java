@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.skewback.kernel.Kernel;
+import org.skewback.kernel.evaluation.InstalledWorker;
 
 /**
  * How a kernel is started.
@@ -19,11 +20,30 @@ public record KernelCommand(
         Path java, List<String> options, String classPath, List<String> arguments) {
 
     /**
-     * Options the kernel's front starts best with: it compiles and passes messages, so a quick start
-     * and a small footprint count for more than peak speed.
+     * Options for a Java that runs for a minute or less: it makes the better code ten times later
+     * than by default, or that would take most of the time of what is soon worked out.
+     */
+    public static final List<String> LATE_BEST_CODE =
+            List.of(
+                    "-XX:Tier4InvocationThreshold=50000",
+                    "-XX:Tier4MinInvocationThreshold=6000",
+                    "-XX:Tier4CompileThreshold=150000",
+                    "-XX:Tier4BackEdgeThreshold=400000");
+
+    /**
+     * Options the kernel's front runs best with: it compiles and passes messages, so a quick start
+     * counts for more than peak speed. It lives for one notebook and has no time in which nobody
+     * waits for it, so it does without the collections by which one in daily use stays small.
      */
     private static final List<String> FRONT =
-            List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+            List.of(
+                    "-XX:+UseSerialGC",
+                    "-XX:TieredStopAtLevel=1",
+                    "-XX:-UsePerfData",
+                    "-Xms192m",
+                    "-Xmx512m",
+                    "-XX:MetaspaceSize=128m",
+                    "-XX:+DisableExplicitGC");
 
     /** Keeps copies of the lists. */
     public KernelCommand {
@@ -38,10 +58,23 @@ public record KernelCommand(
      */
     public static KernelCommand ofThisProgram() {
         return new KernelCommand(
-                javaOfThisProgram(),
-                FRONT,
-                classPathOfThisProgram(),
-                List.of(Kernel.class.getName()));
+                        javaOfThisProgram(),
+                        FRONT,
+                        classPathOfThisProgram(),
+                        List.of(Kernel.class.getName()))
+                .with(InstalledWorker.options(LATE_BEST_CODE));
+    }
+
+    /**
+     * Gives the same command with further options.
+     *
+     * @param further options for Java
+     * @return the command
+     */
+    public KernelCommand with(List<String> further) {
+        List<String> all = new ArrayList<>(options);
+        all.addAll(further);
+        return new KernelCommand(java, all, classPath, arguments);
     }
 
     /**

@@ -20,7 +20,7 @@ public final class SecondJava {
     public static void main(String[] words) throws Exception {
         LeanJava.endWithFirst();
         if (LeanJava.isWanted()) {
-            System.exit(LeanJava.run(SecondJava.class.getName(), List.of(), List.of(words)));
+            System.exit(LeanJava.run(SecondJava.class.getName(), List.of(words)));
         }
         System.out.println(ProcessHandle.current().pid() + " " + System.getProperty("of.user"));
         if (!words[0].equals("wait")) {

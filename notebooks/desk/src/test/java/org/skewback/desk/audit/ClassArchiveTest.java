@@ -23,11 +23,14 @@ class ClassArchiveTest {
     @Test
     void onlyAnArchiveBesideThePackagedProgramIsUsed() throws Exception {
         String program = folder.resolve("skewback.jar").toString();
-        assertEquals(List.of(), ClassArchive.options(program));
+        assertEquals(List.of(), ClassArchive.AUDIT.options(program));
         Path archive = Files.writeString(folder.resolve("skewback.jsa"), "");
-        assertTrue(ClassArchive.options(program).contains("-XX:SharedArchiveFile=" + archive));
-        assertEquals(List.of(), ClassArchive.options(program + File.pathSeparator + "other.jar"));
-        assertEquals(List.of(), ClassArchive.options(folder.toString()));
+        assertTrue(
+                ClassArchive.AUDIT.options(program).contains("-XX:SharedArchiveFile=" + archive));
+        assertEquals(List.of(), ClassArchive.FRONT.options(program));
+        assertEquals(
+                List.of(), ClassArchive.AUDIT.options(program + File.pathSeparator + "other.jar"));
+        assertEquals(List.of(), ClassArchive.AUDIT.options(folder.toString()));
     }
 
     @Test
@@ -35,7 +38,7 @@ class ClassArchiveTest {
         Files.writeString(folder.resolve("skewback.jsa"), "no archive");
         KernelCommand self = KernelCommand.ofThisProgram();
         List<String> words = new ArrayList<>(List.of(self.java().toString()));
-        words.addAll(ClassArchive.options(folder.resolve("skewback.jar").toString()));
+        words.addAll(ClassArchive.AUDIT.options(folder.resolve("skewback.jar").toString()));
         words.addAll(List.of("-cp", self.classPath(), AuditTask.class.getName()));
         Path issue = TestIssue.FIRST.issue(folder.resolve("home"), List.of()).folder();
         words.addAll(List.of("numbers", issue.toString(), TestIssue.PROGRAM));

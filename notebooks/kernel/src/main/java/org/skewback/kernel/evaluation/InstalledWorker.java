@@ -31,6 +31,16 @@ public record InstalledWorker(
     }
 
     /**
+     * Gives the options that pass to a front how its worker's VM is to run, and no more.
+     *
+     * @param options further options of the worker's VM, each without a space
+     * @return options of the front's VM
+     */
+    public static List<String> options(List<String> options) {
+        return new InstalledWorker(null, null, String.join(" ", options)).properties();
+    }
+
+    /**
      * Gives the options that pass this to a front.
      *
      * @return options of the front's VM

@@ -100,8 +100,7 @@ final class ClassDataArchives {
     @Nullable String make() throws IOException {
         Path temporary = Files.createTempDirectory("skewback-rehearsal-");
         try {
-            Path repository = temporary.resolve("repository");
-            Rehearsal.writeRepository(repository);
+            Path repository = temporary.resolve(Rehearsal.REPOSITORY);
             Path front = temporary.resolve("front.jsa");
             Path back = temporary.resolve("worker.jsa");
             List<String> words = new ArrayList<>(options(List.of(), List.of(), MAKE, front, back));

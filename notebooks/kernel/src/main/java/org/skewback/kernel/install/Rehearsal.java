@@ -13,11 +13,18 @@ import org.skewback.kernel.wire.ConnectionFile;
 
 /**
  * Runs a kernel through what notebooks commonly do, so that the VMs, as they end, can write down the
- * classes that this took. Run by {@link ClassDataArchives} in a VM of its own.
+ * classes that this took. Run in a VM of its own by {@link ClassDataArchives}, and by the build for the
+ * kernels that the program starts to issue.
  */
 public final class Rehearsal {
 
     static final int MOST_SECONDS = 120;
+
+    /**
+     * Folder, in that of the rehearsal, of the local repository that the environment must name; it is
+     * made when the rehearsal starts.
+     */
+    static final String REPOSITORY = "repository";
 
     private static final String GROUP = "rehearsal";
 
@@ -56,7 +63,7 @@ public final class Rehearsal {
     /**
      * Runs the rehearsal and ends this VM.
      *
-     * @param arguments a folder of its own for temporary files
+     * @param arguments a folder of its own for temporary files, which is made where it is missing
      */
     public static void main(String[] arguments) {
         int status = 0;
@@ -70,6 +77,7 @@ public final class Rehearsal {
     }
 
     private static void run(Path folder) throws IOException {
+        writeRepository(folder.resolve(REPOSITORY));
         ConnectionFile connection = ConnectionFile.onLoopback();
         Path file = folder.resolve("connection.json");
         connection.write(file);
@@ -95,13 +103,8 @@ public final class Rehearsal {
         }
     }
 
-    /**
-     * Makes a local repository with the library that the rehearsal asks for.
-     *
-     * @param folder where to make it
-     * @throws IOException if it cannot be written
-     */
-    static void writeRepository(Path folder) throws IOException {
+    /** Makes a local repository with the library that the rehearsal asks for. */
+    private static void writeRepository(Path folder) throws IOException {
         Path library =
                 Files.createDirectories(folder.resolve(GROUP).resolve("library").resolve("1"));
         Files.writeString(
