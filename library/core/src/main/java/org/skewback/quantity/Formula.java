@@ -26,6 +26,9 @@ public final class Formula {
 
     private static final int ARGUMENTS_SHOWN = 6;
 
+    private static final Expression MINUS_ONE = new Value("−1", "");
+    private static final Expression PI = new Symbol("π");
+
     private final boolean numbersPutIn;
     private final IdentityHashMap<Quantity, Expression> drawn = new IdentityHashMap<>();
     private final IdentityHashMap<Quantity, Integer> sizes = new IdentityHashMap<>();
@@ -96,19 +99,20 @@ public final class Formula {
     private Expression definition(Quantity node) {
         List<Quantity> operands = node.operands();
         return switch (node.operation()) {
-            case VALUE, GIVEN -> value(node);
+            case VALUE, GIVEN -> leaf(node);
             case NAMED -> shown(operands.get(0));
             case ADD -> sum(shown(operands.get(0)), false, shown(operands.get(1)));
             case SUBTRACT -> sum(shown(operands.get(0)), true, shown(operands.get(1)));
             case SUM -> sum(operands);
             case MULTIPLY -> product(shown(operands.get(0)), shown(operands.get(1)));
-            case DIVIDE -> new Fraction(shown(operands.get(0)), shown(operands.get(1)));
+            case DIVIDE -> quotient(shown(operands.get(0)), shown(operands.get(1)));
             case NEGATE -> new Negation(shown(operands.get(0)));
             case POWER -> new Power(shown(operands.get(0)), exponent(node));
             case ABS -> new Absolute(shown(operands.get(0)));
             case CHOOSE -> chosen(node);
             case INTERPOLATED -> tabulated(node);
             case ROUTINE -> numbersPutIn ? value(node) : routine(node);
+            case MIN, MAX -> extreme(node);
             default ->
                     new Call(
                             node.operation().published(),
@@ -131,10 +135,10 @@ public final class Formula {
     private static Expression sum(Expression left, boolean subtracted, Expression right) {
         List<Term> terms = new ArrayList<>();
         append(terms, left);
-        if (right instanceof Sum inner && !subtracted) {
-            terms.addAll(inner.terms());
+        if (subtracted) {
+            terms.add(new Term(true, right));
         } else {
-            terms.add(new Term(subtracted, right));
+            append(terms, right);
         }
         return new Sum(terms);
     }
@@ -150,17 +154,53 @@ public final class Formula {
     private static void append(List<Term> terms, Expression expression) {
         if (expression instanceof Sum inner) {
             terms.addAll(inner.terms());
+        } else if (expression instanceof Negation negation) {
+            terms.add(new Term(true, negation.argument()));
         } else {
             terms.add(new Term(false, expression));
         }
     }
 
+    /** Minus one times something is a change of sign, and is written as one. */
     private static Expression product(Expression left, Expression right) {
+        if (left.equals(MINUS_ONE)) {
+            return new Negation(right);
+        } else if (right.equals(MINUS_ONE)) {
+            return new Negation(left);
+        } else if (left instanceof Negation negation) {
+            return new Negation(product(negation.argument(), right));
+        }
         List<Expression> factors = new ArrayList<>();
         boolean numberLast = isPlainNumber(right) && !isPlainNumber(left);
         appendFactors(factors, numberLast ? right : left);
         appendFactors(factors, numberLast ? left : right);
         return new Product(factors);
+    }
+
+    /**
+     * Writes the circle's number by its letter (ISO 80000-2) where an author wrote it
+     * into the formula, alone, doubled or squared; sixteen digits of it tell nobody what it is. Any
+     * other number of so many digits was calculated, and has the digits of a result.
+     */
+    private static Expression leaf(Quantity node) {
+        if (!node.unit().symbol().isEmpty() || node.source() != null) {
+            return value(node);
+        }
+        double number = node.si();
+        if (number == Math.PI) {
+            return PI;
+        } else if (number == 2 * Math.PI) {
+            return new Product(List.of(new Value("2", ""), PI));
+        } else if (number == Math.PI * Math.PI) {
+            return new Power(PI, Rational.of(2));
+        }
+        return new Value(Numerals.given(number), "");
+    }
+
+    private static Expression quotient(Expression left, Expression right) {
+        return left instanceof Negation negation
+                ? new Negation(new Fraction(negation.argument(), right))
+                : new Fraction(left, right);
     }
 
     private static void appendFactors(List<Expression> factors, Expression expression) {
@@ -173,7 +213,13 @@ public final class Formula {
 
     /** 8 · f reads better than f · 8, and the product is the same to the last bit. */
     private static boolean isPlainNumber(Expression expression) {
-        return expression instanceof Value value && value.unit().isEmpty();
+        if (expression instanceof Power power) {
+            return power.base().equals(PI);
+        } else if (expression instanceof Product product) {
+            return product.factors().stream().allMatch(Formula::isPlainNumber);
+        }
+        return expression.equals(PI)
+                || (expression instanceof Value value && value.unit().isEmpty());
     }
 
     private Expression chosen(Quantity node) {
@@ -193,6 +239,21 @@ public final class Formula {
                         };
         return new Chosen(
                 shown(operands.get(0)), shown(operands.get(1)), sign, shown(operands.get(2)));
+    }
+
+    /** The least of the least of a and b, and c, is the least of a, b and c. */
+    private Expression extreme(Quantity node) {
+        String function = node.operation().published();
+        List<Expression> arguments = new ArrayList<>();
+        for (Quantity operand : node.operands()) {
+            Expression shown = shown(operand);
+            if (shown instanceof Call inner && inner.function().equals(function)) {
+                arguments.addAll(inner.arguments());
+            } else {
+                arguments.add(shown);
+            }
+        }
+        return new Call(function, arguments);
     }
 
     private Expression tabulated(Quantity node) {

@@ -150,7 +150,8 @@ public final class Numerals {
         return sourced ? given(value) : written(clean(value));
     }
 
-    private static String given(double value) {
+    /** Writes a number as given, or as a result where nobody gives a number of so many digits. */
+    static String given(double value) {
         double cleaned = clean(value);
         if (cleaned == 0 || shortest(cleaned).precision() <= MOST_GIVEN) {
             return written(cleaned);

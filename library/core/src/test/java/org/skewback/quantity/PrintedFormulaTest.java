@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -231,6 +232,43 @@ class PrintedFormulaTest {
                 PrintedMathml.asText(content(wide)).replaceAll("\\s", ""),
                 PrintedMathml.asText(content(narrow)).replaceAll("\\s", ""));
         assertThrows(IllegalArgumentException.class, () -> step.mathml(19));
+    }
+
+    /** An engineer writes −M and π where a program wrote −1 · M and sixteen digits. */
+    @Example
+    void aChangeOfSignAndTheCircleAreWrittenAsTheTradeWritesThem() {
+        Source source = Source.assumption("an example");
+        Quantity m = Quantity.given("M", -24.5, "kN·m", "", source);
+        Quantity n = Quantity.given("N", 3, "kN·m", "", source);
+        assertEquals("−M", TextWriter.write(Formula.symbolic(m.times(-1))));
+        assertEquals("−(−24.5 kN·m)", spaced(TextWriter.write(Formula.numeric(m.times(-1)))));
+        assertEquals("−M / N", TextWriter.write(Formula.symbolic(m.times(-1).over(n))));
+        assertEquals("N − M", TextWriter.write(Formula.symbolic(n.plus(m.times(-1)))));
+        assertEquals("−M − N", TextWriter.write(Formula.symbolic(m.times(-1).minus(n))));
+
+        Quantity d = Quantity.given("d", 2, "m", "", source);
+        assertEquals("π · d", TextWriter.write(Formula.symbolic(d.times(Math.PI))));
+        assertEquals("2 · π · d", TextWriter.write(Formula.symbolic(d.times(2 * Math.PI))));
+        assertEquals(
+                "π² · d / 4",
+                TextWriter.write(Formula.symbolic(d.times(Math.PI * Math.PI).over(4))));
+        assertEquals("π · 2 m", spaced(TextWriter.write(Formula.numeric(d.times(Math.PI)))));
+        assertEquals(
+                "0.6667 · d", TextWriter.write(Formula.symbolic(d.times(2.0 / 3))), "of a result");
+        assertEquals(
+                "0.123456789012 · d", TextWriter.write(Formula.symbolic(d.times(0.123456789012))));
+    }
+
+    @Example
+    void theLeastOfManyIsWrittenOnce() {
+        List<Quantity> all = new ArrayList<>();
+        for (int i = 1; i <= 3; i++) {
+            all.add(Quantity.given("F_" + i, i, "kN", "", Source.assumption("an example")));
+        }
+        Quantity least = Quantity.min(Quantity.min(all.get(0), all.get(1)), all.get(2));
+        assertEquals("min(F_1, F_2, F_3)", TextWriter.write(Formula.symbolic(least)));
+        Quantity mixed = Quantity.max(least, all.get(0));
+        assertEquals("max(min(F_1, F_2, F_3), F_1)", TextWriter.write(Formula.symbolic(mixed)));
     }
 
     private static String content(String math) {

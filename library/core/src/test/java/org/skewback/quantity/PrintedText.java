@@ -1,6 +1,7 @@
 package org.skewback.quantity;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 
@@ -148,7 +149,7 @@ final class PrintedText {
             case "cosh" -> Math.cosh(x);
             case "tanh" -> Math.tanh(x);
             case "arsinh" -> Math.log(x + Math.sqrt(x * x + 1));
-            case "max" -> Math.max(x, arguments.get(1));
+            case "max" -> Collections.max(arguments);
             default -> throw new AssertionError("unknown function " + name);
         };
     }
