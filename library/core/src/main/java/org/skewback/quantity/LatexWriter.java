@@ -69,7 +69,8 @@ public final class LatexWriter {
     /** About as many letters as a notebook shows beside each other. */
     private static final int WIDTH = 80;
 
-    private static final FormulaWriter WRITER = new FormulaWriter(new Latex());
+    private static final Notation LATEX = new Latex();
+    private static final FormulaWriter WRITER = new FormulaWriter(LATEX);
 
     private LatexWriter() {}
 
@@ -91,7 +92,7 @@ public final class LatexWriter {
      * @return one line or more; joined, they are what {@link #write} gives
      */
     static List<String> lines(Expression expression) {
-        return WRITER.lines(expression, WIDTH);
+        return FormulaLines.of(LATEX, expression, WIDTH);
     }
 
     private static final class Latex implements Notation {

@@ -1,12 +1,20 @@
 package org.skewback.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.skewback.quantity.Expression.Value;
 
 /** Writes formulas as MathML Core, for pages. */
 public final class MathmlWriter {
 
-    private static final FormulaWriter WRITER = new FormulaWriter(new Mathml());
+    /** A sign that leads a line still joins it to the line before. */
+    private static final Pattern LEADING_SIGN =
+            Pattern.compile("^<mo>(?=(?:[+−·≤≥=]|&lt;|&gt;)</mo>)");
+
+    private static final Notation MATHML = new Mathml();
+    private static final FormulaWriter WRITER = new FormulaWriter(MATHML);
 
     private MathmlWriter() {}
 
@@ -21,8 +29,7 @@ public final class MathmlWriter {
     }
 
     /**
-     * Writes an expression over several lines where it is wide, broken before + − · at the top, and
-     * never inside brackets or a fraction.
+     * Writes an expression over several lines where it is wide, see {@link FormulaLines}.
      *
      * @param expression the formula
      * @param most about how many letters a line may have
@@ -31,10 +38,21 @@ public final class MathmlWriter {
     static List<String> lines(Expression expression, int most) {
         return PrintedWidth.of(expression) <= most
                 ? List.of(write(expression))
-                : WRITER.lines(expression, most);
+                : resumed(FormulaLines.of(MATHML, expression, most));
     }
 
-    private static final class Mathml implements Notation {
+    private static List<String> resumed(List<String> lines) {
+        List<String> resumed = new ArrayList<>(lines);
+        for (int i = 1; i < lines.size(); i++) {
+            resumed.set(i, LEADING_SIGN.matcher(lines.get(i)).replaceFirst("<mo form=\"infix\">"));
+        }
+        return resumed;
+    }
+
+    private static final class Mathml implements OpenNotation {
+
+        /** Stands unseen between a function and its arguments. */
+        private static final String APPLIED = "<mo>&#x2061;</mo>";
 
         @Override
         public boolean stacksFractions() {
@@ -53,18 +71,68 @@ public final class MathmlWriter {
 
         @Override
         public String bracketed(String inner) {
-            return row("<mo>(</mo>" + inner + "<mo>)</mo>");
+            return row(opening() + inner + closing());
         }
 
         @Override
-        public List<String> brackets() {
-            return List.of("<mo>(</mo>", "<mo>)</mo>");
+        public String opening() {
+            return "<mo>(</mo>";
+        }
+
+        @Override
+        public String closing() {
+            return "<mo>)</mo>";
+        }
+
+        @Override
+        public String separator() {
+            return "<mo>,</mo>";
+        }
+
+        @Override
+        public String bar() {
+            return "<mo>|</mo>";
+        }
+
+        @Override
+        public String function(String name) {
+            return "<mi>" + escape(name) + "</mi>" + APPLIED;
+        }
+
+        @Override
+        public String table(String symbol) {
+            return symbol + APPLIED;
+        }
+
+        @Override
+        public String word(String word) {
+            return "<mtext>" + escape(word) + "\u00A0</mtext>";
+        }
+
+        @Override
+        public String since() {
+            return "<mtext>\u00A0since\u00A0</mtext>";
+        }
+
+        @Override
+        public String relation(String sign) {
+            return "<mo>" + escape(sign) + "</mo>";
+        }
+
+        @Override
+        public String stacked(List<String> lines) {
+            return resumed(lines).stream()
+                    .collect(
+                            Collectors.joining(
+                                    "</mrow></mtd></mtr><mtr><mtd class=\"right\"><mrow>",
+                                    "<mtable><mtr><mtd class=\"right\"><mrow>",
+                                    "</mrow></mtd></mtr></mtable>"));
         }
 
         @Override
         public String sign(boolean first, boolean subtracted) {
             if (first) {
-                return subtracted ? "<mo>−</mo>" : "";
+                return subtracted ? "<mo form=\"prefix\">−</mo>" : "";
             }
             return subtracted ? "<mo>−</mo>" : "<mo>+</mo>";
         }
@@ -112,29 +180,22 @@ public final class MathmlWriter {
 
         @Override
         public String call(String function, List<String> arguments) {
-            return row("<mi>" + escape(function) + "</mi><mo>&#x2061;</mo>" + listed(arguments));
+            return row(function(function) + listed(arguments));
         }
 
         @Override
         public String tabulated(String table, String argument) {
-            return row(table + "<mo>&#x2061;</mo>" + listed(List.of(argument)));
+            return row(table(table) + listed(List.of(argument)));
         }
 
         @Override
         public String absolute(String argument) {
-            return row("<mo>|</mo>" + argument + "<mo>|</mo>");
+            return row(bar() + argument + bar());
         }
 
         @Override
         public String chosen(String chosen, String left, String sign, String right) {
-            return row(
-                    chosen
-                            + "<mtext>\u00A0since\u00A0</mtext>"
-                            + left
-                            + "<mo>"
-                            + escape(sign)
-                            + "</mo>"
-                            + right);
+            return row(chosen + since() + left + relation(sign) + right);
         }
 
         @Override
@@ -147,8 +208,8 @@ public final class MathmlWriter {
             return "<mtext>" + escape(text) + "</mtext>";
         }
 
-        private static String listed(List<String> parts) {
-            return "<mo>(</mo>" + row(String.join("<mo>,</mo>", parts)) + "<mo>)</mo>";
+        private String listed(List<String> parts) {
+            return opening() + row(String.join(separator(), parts)) + closing();
         }
     }
 

@@ -16,11 +16,6 @@ interface Notation {
     /** Sets brackets around what is written. */
     String bracketed(String inner);
 
-    /** Opening and closing bracket where a line may break between them; else nothing. */
-    default List<String> brackets() {
-        return List.of();
-    }
-
     /** The sign before a term; the first term has none unless it is subtracted. */
     String sign(boolean first, boolean subtracted);
 

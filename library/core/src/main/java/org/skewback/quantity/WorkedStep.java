@@ -28,8 +28,8 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
     /** Room for an equals sign and the gaps around it. */
     private static final int JOINT = 3;
 
-    private static final String SIGN = "<mo>";
-    private static final String INFIX = "<mo form=\"infix\">";
+    private static final String EQUALS_SIGN = "<mo>=</mo>";
+    private static final String GAP = "<mspace width=\"0.28em\"/>";
     private static final String FURTHER_IN = "<mspace width=\"1.5em\"/>";
 
     /**
@@ -153,7 +153,7 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
      * Writes the equation as MathML for a page of some width: browsers do not break formulas.
      *
      * @param letters about how many letters a line may have, from 20; a side that is wider is broken
-     *     before + − · outside all brackets and goes on further in
+     *     where it binds most loosely and goes on further in
      * @return a complete {@code <math>} element in display style
      * @throws IllegalArgumentException when a line may have fewer letters
      */
@@ -191,16 +191,13 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
     private static void row(
             StringBuilder markup, String before, boolean equals, List<String> lines) {
         for (int i = 0; i < lines.size(); i++) {
-            // A sign that leads a line still joins it to the line before.
-            String line =
-                    i > 0 && lines.get(i).startsWith(SIGN)
-                            ? INFIX + lines.get(i).substring(SIGN.length())
-                            : lines.get(i);
+            // Beside words alone an equals sign loses its gap in a browser.
+            String joint = lines.get(i).startsWith("<mtext>") ? EQUALS_SIGN + GAP : EQUALS_SIGN;
             markup.append("<mtr><mtd class=\"left\">")
                     .append(i == 0 ? before : "")
                     .append("</mtd><mtd class=\"right\"><mrow>")
-                    .append(i > 0 ? FURTHER_IN : equals ? "<mo>=</mo>" : "")
-                    .append(line)
+                    .append(i > 0 ? FURTHER_IN : equals ? joint : "")
+                    .append(lines.get(i))
                     .append("</mrow></mtd></mtr>");
         }
     }

@@ -234,6 +234,52 @@ class PrintedFormulaTest {
         assertThrows(IllegalArgumentException.class, () -> step.mathml(19));
     }
 
+    /** A reader of a telephone turns no page: what is wide goes on below, wherever it stands. */
+    @Example
+    void whatIsWideIsBrokenInsideBracketsFunctionsFractionsAndRoots() throws Exception {
+        List<Quantity> loads = new ArrayList<>();
+        for (int i = 1; i <= 8; i++) {
+            loads.add(Quantity.given("q_" + i, i, "kN", "", Source.assumption("an example")));
+        }
+        Quantity sum = Quantity.sum(loads);
+        for (Quantity wide :
+                List.of(
+                        Quantity.max(loads.get(0), sum),
+                        sum.times(sum),
+                        sum.squared(),
+                        sum.over(3),
+                        sum.over(sum),
+                        sum.times(loads.get(1)).root(),
+                        sum.negated().abs(),
+                        Quantity.choose(
+                                sum.moreThan(loads.get(0)), () -> sum, () -> sum.times(2)))) {
+            Expression formula = Formula.symbolic(wide);
+            List<String> lines = MathmlWriter.lines(formula, 24);
+            String rows = String.join("</mtr>", lines);
+            for (String row : rows.split("</mtr>")) {
+                int symbols = row.split("<msub>", -1).length - 1;
+                assertTrue(symbols <= 4, row);
+            }
+            assertEquals(
+                    PrintedMathml.asText(MathmlWriter.write(formula)).replaceAll("\\s", ""),
+                    PrintedMathml.asText(String.join("", lines)).replaceAll("\\s", ""));
+        }
+    }
+
+    @Example
+    void aRoutineOfManyWordsIsBrokenBetweenThem() {
+        Expression formula =
+                new Expression.Outcome(
+                        "greatest moment at the quarter point",
+                        "arch.envelope",
+                        List.of(new Expression.Symbol("q_k"), new Expression.Symbol("L")));
+        List<String> lines = MathmlWriter.lines(formula, 30);
+        assertEquals(3, lines.size(), lines.toString());
+        assertEquals(
+                "greatest moment at the ",
+                lines.get(0).replaceAll("<[^>]*>", "").replace(Numerals.BEFORE_UNIT, ' '));
+    }
+
     /** An engineer writes −M and π where a program wrote −1 · M and sixteen digits. */
     @Example
     void aChangeOfSignAndTheCircleAreWrittenAsTheTradeWritesThem() {

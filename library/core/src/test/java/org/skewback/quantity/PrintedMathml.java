@@ -28,14 +28,22 @@ final class PrintedMathml {
     private static String text(Element element) {
         List<Element> inner = children(element);
         return switch (element.getTagName()) {
-            case "mrow" -> inner.stream().map(PrintedMathml::text).reduce("", String::concat);
+            case "mrow", "mtable", "mtr", "mtd" ->
+                    inner.stream().map(PrintedMathml::text).reduce("", String::concat);
             case "mfrac" -> "((" + text(inner.get(0)) + ") / (" + text(inner.get(1)) + "))";
-            case "msup" -> "(" + text(inner.get(0)) + ")" + raised(inner.get(1).getTextContent());
+            case "msup" -> base(inner.get(0)) + raised(inner.get(1).getTextContent());
             case "msub" -> text(inner.get(0)) + "_" + text(inner.get(1));
             case "msqrt" -> "√(" + text(inner.get(0)) + ")";
             case "mo" -> operator(element);
             default -> element.getTextContent();
         };
+    }
+
+    /** What is raised is the nearest element, or the bracket that closes there. */
+    private static String base(Element element) {
+        String text = text(element);
+        boolean bracketed = text.equals(")") || element.getTextContent().startsWith("(");
+        return bracketed ? text : "(" + text + ")";
     }
 
     private static String operator(Element element) {
