@@ -7,6 +7,7 @@ import org.skewback.frame.Bar;
 import org.skewback.frame.BeamColumn;
 import org.skewback.frame.FrameModel;
 import org.skewback.frame.FrameModelBuilder;
+import org.skewback.frame.LineMass;
 import org.skewback.frame.LinearAnalysis;
 import org.skewback.frame.LoadCase;
 import org.skewback.frame.Material;
@@ -106,7 +107,9 @@ public final class FrameModeChecks implements Subject {
 
     private static Map<String, Quantity> deepBeam(Inputs in) {
         double e = in.si("young modulus");
-        Material material = Material.of("m", e, in.si("poisson ratio"), in.si("density"), 0);
+        boolean slender = in.has("theory") && in.text("theory").equals("Euler and Bernoulli");
+        double density = in.si("density");
+        Material material = Material.of("m", e, in.si("poisson ratio"), slender ? 0 : density, 0);
         double width = in.si("width");
         double height = in.si("height");
         Section section =
@@ -120,6 +123,12 @@ public final class FrameModeChecks implements Subject {
                                 width * height * height * height / 12,
                                 1)
                         : new Rectangle(width, height).section("s");
+        if (slender) {
+            // No shear flexibility, and mass on the axis alone.
+            section =
+                    Section.slender("s", section.area(), 1, section.inertiaY(), section.inertiaZ());
+        }
+        double line = slender ? density * section.area() : 0;
         FrameModel model =
                 FrameModel.builder()
                         .inPlane()
@@ -129,7 +138,7 @@ public final class FrameModeChecks implements Subject {
                         .hold("A", Motion.ALONG_X, Motion.ALONG_Z)
                         .hold("B", Motion.ALONG_Z)
                         .build();
-        Modes modes = ModalAnalysis.of(model).divided(120).modes(5);
+        Modes modes = ModalAnalysis.of(model).divided(120).with(new LineMass("m", line)).modes(5);
         Map<String, Quantity> results = new TreeMap<>();
         int bending = 0;
         for (Mode mode : modes.list()) {
