@@ -155,7 +155,7 @@ public final class FoundationChecks implements Subject {
                         in.quantity("friction"),
                         in.has("cohesion") ? in.quantity("cohesion") : Quantity.of(0, "kPa"),
                         in.has("area") ? in.quantity("area") : Quantity.of(0, "m²"),
-                        Quantity.of(0, "kN"),
+                        in.has("passive") ? in.quantity("passive") : Quantity.of(0, "kN"),
                         in.quantity("along")));
     }
 

@@ -88,6 +88,7 @@ public final class RockChecks implements Subject {
                 };
         MohrCoulomb line = rock.equivalent(upper);
         results.put("upper stress", upper);
+        results.put("range of the line", line.upperStress());
         results.put("cohesion", line.cohesion());
         results.put("friction", line.friction());
         if (in.has("least")) {
@@ -318,14 +319,15 @@ public final class RockChecks implements Subject {
         } else {
             double half = in.si("base") / 2;
             double wide = half + in.si("side") * depth;
+            double origin = in.has("origin") ? in.si("origin") : 0;
             for (int i = 0; i <= 4; i++) {
-                double along = in.si("length") * i / 4;
+                double along = origin + in.si("length") * i / 4;
                 for (double across : new double[] {-wide, -half, half, wide}) {
-                    ground.add(new SurveyPoint(along, across, level));
+                    ground.add(new SurveyPoint(along, origin + across, level));
                     design.add(
                             new SurveyPoint(
                                     along,
-                                    across,
+                                    origin + across,
                                     Math.abs(across) > half ? level : level - depth));
                 }
             }
@@ -349,13 +351,20 @@ public final class RockChecks implements Subject {
 
     /** A benched cut into ground of one inclination through the toe's place. */
     private static Map<String, Quantity> benches(Inputs in) {
-        double rise = StrictMath.tan(in.si("ground"));
-        SectionLine ground = SectionLine.of(List.of(-10.0, 200.0), List.of(-10 * rise, 200 * rise));
+        double side = in.has("rises") && in.text("rises").equals("left") ? -1 : 1;
+        double rise = side * StrictMath.tan(in.si("ground"));
+        double low = side > 0 ? -10.0 : -200.0;
+        SectionLine ground =
+                SectionLine.of(List.of(low, low + 210), List.of(low * rise, (low + 210) * rise));
         SectionLine cut =
-                new BenchedCut(in.si("bench height"), in.si("bench width"), in.si("face"), 0)
-                        .into(ground, in.si("toe"), in.si("toe level"), true);
+                new BenchedCut(
+                                in.si("bench height"),
+                                in.si("bench width"),
+                                in.si("face"),
+                                in.has("fall") ? in.si("fall") : 0)
+                        .into(ground, side * in.si("toe"), in.si("toe level"), side > 0);
         return Map.of(
-                "meets", Quantity.of(cut.right(), "m"),
+                "meets", Quantity.of(side > 0 ? cut.right() : cut.left(), "m"),
                 "area", Quantity.of(Earthwork.between(ground, cut).cut(), "m²"));
     }
 
@@ -396,15 +405,18 @@ public final class RockChecks implements Subject {
                             distance.get(i).si(), charge.get(i).si(), speed.get(i).si()));
         }
         BlastVibration line = BlastVibration.fit(shots);
-        return Map.of(
-                "constant", Quantity.of(line.constant(), "m/s"),
-                "exponent", Quantity.of(line.exponent()),
-                "scatter", Quantity.of(line.scatter()),
-                "limit", Quantity.of(line.limit(in.si("at"), in.si("with"), 0.95), "m/s"),
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        results.put("constant", Quantity.of(line.constant(), "m/s"));
+        results.put("exponent", Quantity.of(line.exponent()));
+        results.put("scatter", Quantity.of(line.scatter()));
+        results.put("least scaled distance", Quantity.of(line.least()));
+        results.put("greatest scaled distance", Quantity.of(line.greatest()));
+        results.put("limit", Quantity.of(line.limit(in.si("at"), in.si("with"), 0.95), "m/s"));
+        results.put(
                 "distance",
-                        Quantity.of(
-                                line.distance(line.mean(in.si("at"), in.si("with")), in.si("with")),
-                                "m"));
+                Quantity.of(
+                        line.distance(line.mean(in.si("at"), in.si("with")), in.si("with")), "m"));
+        return results;
     }
 
     private static Map<String, Quantity> limit(Inputs in) {

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.skewback.data.CsvTable;
 import org.skewback.quantity.Quantity;
 import org.skewback.rock.BlastVibration;
 import org.skewback.rock.CommonPractice;
@@ -36,6 +37,7 @@ public final class RockFieldChecks implements Subject {
         Map<String, Checked> routines = new TreeMap<>();
         routines.put("SurveyTable.crossSections", RockFieldChecks::sections);
         routines.put("SurveyTable.surface", RockFieldChecks::surface);
+        routines.put("SurveyTable.boreholes", RockFieldChecks::boreholes);
         routines.put("LugeonTest.of", RockFieldChecks::lugeon);
         routines.put("Grout.accepted", RockFieldChecks::accepted);
         routines.put("BlastVibration.shots", RockFieldChecks::shots);
@@ -84,6 +86,38 @@ public final class RockFieldChecks implements Subject {
                     Quantity.of(surface.trimmed(in.si("longest")).planArea(), "m²"));
         }
         return results;
+    }
+
+    /** Holes of one rock, named by number. */
+    private static Map<String, Quantity> boreholes(Inputs in) {
+        List<Quantity> names = in.quantities("hole");
+        List<Quantity> from = in.quantities("from");
+        List<Quantity> to = in.quantities("to");
+        List<Quantity> quality = in.quantities("RQD");
+        StringBuilder text = new StringBuilder("hole,from [m],to [m],rock,RQD [%]\n");
+        for (int i = 0; i < names.size(); i++) {
+            text.append((int) names.get(i).si())
+                    .append(',')
+                    .append(from.get(i).in("m"))
+                    .append(',')
+                    .append(to.get(i).in("m"))
+                    .append(",gneiss,")
+                    .append(quality.get(i).in("%"))
+                    .append('\n');
+        }
+        Map<String, List<SurveyTable.Run>> holes =
+                SurveyTable.boreholes(CsvTable.parse("boreholes", text.toString()));
+        List<SurveyTable.Run> first = holes.values().iterator().next();
+        SurveyTable.Run last = first.get(first.size() - 1);
+        double sum = 0;
+        for (SurveyTable.Run run : first) {
+            sum += run.quality() * (run.to() - run.from());
+        }
+        return Map.of(
+                "depth of the first", Quantity.of(last.to(), "m"),
+                "mean RQD of the first", Quantity.of(sum / last.to()),
+                "last begins", Quantity.of(last.from(), "m"),
+                "holes", Quantity.of(holes.size()));
     }
 
     private static LugeonTest test(Inputs in) {

@@ -473,16 +473,19 @@ public final class SlopeChecks implements Subject {
         List<Quantity> frictions = in.quantities("friction");
         Quantity ratio = or(in, "pore ratio", 0, "");
         for (int i = 0; i < weights.size(); i++) {
+            Quantity weight = weights.get(i);
+            Quantity cohesion = cohesions.get(i);
+            Quantity friction = frictions.get(i);
             section =
-                    section.layer(
-                            weights.get(i),
-                            weights.get(i),
-                            cohesions.get(i),
-                            frictions.get(i),
-                            ratio,
-                            i + 1 < weights.size()
-                                    ? in.quantities("bottom " + (i + 1))
-                                    : List.of());
+                    i + 1 < weights.size()
+                            ? section.layer(
+                                    weight,
+                                    weight,
+                                    cohesion,
+                                    friction,
+                                    ratio,
+                                    in.quantities("bottom " + (i + 1)))
+                            : section.layer(weight, cohesion, friction, ratio);
         }
         if (in.has("water")) {
             section = section.water(in.quantities("water"));
@@ -496,7 +499,7 @@ public final class SlopeChecks implements Subject {
                 Routines.call(
                         new SlicesRoutine(),
                         section(in).at(in.quantities("circle"), method, (int) in.si("slices")));
-        return Map.of("factor", found.factor(), "lambda", found.lambda());
+        return Map.of("factor", found.factor(), "lambda", found.lambda(), "pulled", found.pulled());
     }
 
     private static Map<String, Quantity> critical(Inputs in) {
@@ -651,10 +654,14 @@ public final class SlopeChecks implements Subject {
     private static Map<String, Quantity> partial(Inputs in) {
         if (in.has("set")) {
             PartialFactors set =
-                    in.text("set").equals("strength")
-                            ? PartialFactors.onStrength()
-                            : PartialFactors.onResistance2();
+                    switch (in.text("set")) {
+                        case "strength" -> PartialFactors.onStrength();
+                        case "resistance" -> PartialFactors.onResistance2();
+                        default -> PartialFactors.none();
+                    };
             return Map.of(
+                    "on friction", Quantity.of(set.onFriction()),
+                    "on cohesion", Quantity.of(set.onCohesion()),
                     "permanent", Quantity.of(set.onPermanent()),
                     "variable", Quantity.of(set.onVariable()),
                     "resistance", Quantity.of(set.onResistance()));

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * A convex body as the space common to half-spaces, with volume, centroid and faces.
+ * A convex body as the space common to half-spaces, with volume and faces.
  *
  * <p>Corners are the meeting points of three planes that lie in all half-spaces; the volume is the
  * sum of pyramids from a corner over the faces.
@@ -18,7 +18,6 @@ final class HalfSpaces {
     private final List<List<Vector>> faces = new ArrayList<>();
     private final List<Vector> normals = new ArrayList<>();
     private double volume;
-    private Vector centroid = Vector.ORIGIN;
 
     /** One half-space: outward · (p − point) ≤ 0. */
     record Side(Vector outward, Vector point) {}
@@ -92,26 +91,18 @@ final class HalfSpaces {
                         .map(face -> face.get(0))
                         .findFirst()
                         .orElse(Vector.ORIGIN);
-        Vector moment = Vector.ORIGIN;
         for (List<Vector> face : faces) {
             for (int i = 1; i + 1 < face.size(); i++) {
                 Vector a = face.get(0).minus(apex);
                 Vector b = face.get(i).minus(apex);
                 Vector c = face.get(i + 1).minus(apex);
-                double part = a.dot(b.cross(c)) / 6;
-                volume += part;
-                moment = moment.plus(a.plus(b).plus(c).times(part / 4));
+                volume += a.dot(b.cross(c)) / 6;
             }
         }
-        centroid = volume > 0 ? apex.plus(moment.times(1 / volume)) : apex;
     }
 
     double volume() {
         return volume;
-    }
-
-    Vector centroid() {
-        return centroid;
     }
 
     List<Vector> face(int side) {

@@ -129,15 +129,6 @@ public final class ProfileLine {
         return x[x.length - 1];
     }
 
-    /** The same line raised, or lowered by a negative height. */
-    ProfileLine raised(double height) {
-        double[] moved = new double[y.length];
-        for (int i = 0; i < y.length; i++) {
-            moved[i] = y[i] + height;
-        }
-        return new ProfileLine(x, moved);
-    }
-
     /** The line seen from behind, x turned into −x. */
     ProfileLine mirrored() {
         int n = x.length;

@@ -292,8 +292,4 @@ public final class WedgeShape {
     Vector crackOutward() {
         return crack == null ? Vector.ORIGIN : crack.outward().unit();
     }
-
-    Vector centroid() {
-        return body.centroid();
-    }
 }
