@@ -1,6 +1,7 @@
 package org.skewback.frame;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** What acts on one member in one load case, in its local axes. Filled while a case is read. */
@@ -282,25 +283,37 @@ final class ElementLoad {
 
     /** Places where something begins, ends or acts, between 0 and a limit, both included, ascending. */
     double[] breaks(double limit) {
-        List<Double> all = new ArrayList<>();
-        all.add(0.0);
-        all.add(limit);
+        double[] all = new double[2 + 2 * pieces.size() + points.size() + gaps.size()];
+        int count = kept(0, limit, all, 0);
+        count = kept(limit, limit, all, count);
         for (Piece piece : pieces) {
-            all.add(piece.from);
-            all.add(piece.to);
+            count = kept(piece.from, limit, all, count);
+            count = kept(piece.to, limit, all, count);
         }
         for (Point point : points) {
-            all.add(point.at);
+            count = kept(point.at, limit, all, count);
         }
         for (Gap gap : gaps) {
-            all.add(gap.at);
+            count = kept(gap.at, limit, all, count);
         }
-        return all.stream()
-                .filter(x -> x >= 0 && x <= limit)
-                .distinct()
-                .mapToDouble(Double::doubleValue)
-                .sorted()
-                .toArray();
+        Arrays.sort(all, 0, count);
+        int distinct = 0;
+        for (int i = 0; i < count; i++) {
+            if (i == 0 || all[i] != all[i - 1]) {
+                all[distinct++] = all[i];
+            }
+        }
+        return Arrays.copyOf(all, distinct);
+    }
+
+    /** Keeps a place that lies between 0 and a limit; gives how many are kept. */
+    private static int kept(double place, double limit, double[] all, int count) {
+        if (!(place >= 0 && place <= limit)) {
+            return count;
+        }
+        // Adding 0 makes −0 the 0 that it is.
+        all[count] = place + 0.0;
+        return count + 1;
     }
 
     double strain(int component) {

@@ -8,24 +8,32 @@ package org.skewback.frame;
 final class Stumpff {
 
     private static final int MOST_TERMS = 60;
+    private static final int MOST_HIGHEST = 12;
+
+    /** 1/n!. */
+    private static final double[] INVERSE = inverseFactorials();
 
     private Stumpff() {}
+
+    private static double[] inverseFactorials() {
+        double[] inverse = new double[MOST_HIGHEST + 1];
+        inverse[0] = 1;
+        for (int n = 1; n <= MOST_HIGHEST; n++) {
+            inverse[n] = inverse[n - 1] / n;
+        }
+        return inverse;
+    }
 
     /**
      * Gives c₀ … c_n.
      *
-     * @param highest n, at least 1
+     * @param highest n, from 1 to 12
      * @param z argument; large ones lose digits: between −40 and 20 some 15 are right
      */
     static double[] upTo(int highest, double z) {
         double[] c = new double[highest + 1];
-        double[] inverse = new double[highest + 1];
-        inverse[0] = 1;
-        for (int n = 1; n <= highest; n++) {
-            inverse[n] = inverse[n - 1] / n;
-        }
         for (int n = highest; n > highest - 2; n--) {
-            double term = inverse[n];
+            double term = INVERSE[n];
             double sum = term;
             for (int k = 1; k < MOST_TERMS && Math.abs(term) > 1e-19 * Math.abs(sum); k++) {
                 term *= z / ((n + 2.0 * k - 1) * (n + 2.0 * k));
@@ -34,7 +42,7 @@ final class Stumpff {
             c[n] = sum;
         }
         for (int n = highest - 2; n >= 0; n--) {
-            c[n] = inverse[n] + z * c[n + 2];
+            c[n] = INVERSE[n] + z * c[n + 2];
         }
         return c;
     }

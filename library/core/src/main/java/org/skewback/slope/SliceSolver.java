@@ -335,17 +335,17 @@ final class SliceSolver {
     }
 
     private boolean steepBetween(double factor, double at) {
-        leastM = Double.POSITIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < slices.count(); i++) {
             double sine = slices.sine[i];
             double cosine = slices.cosine[i];
             double t = slices.tangent[i];
-            for (int end = i; end <= i + 1; end++) {
-                double m =
-                        cosine + sine * t / factor + at * share[end] * (sine - cosine * t / factor);
-                leastM = Math.min(leastM, m);
-            }
+            double upright = cosine + sine * t / factor;
+            double level = sine - cosine * t / factor;
+            least = Math.min(least, upright + at * share[i] * level);
+            least = Math.min(least, upright + at * share[i + 1] * level);
         }
-        return leastM <= 0;
+        leastM = least;
+        return least <= 0;
     }
 }
