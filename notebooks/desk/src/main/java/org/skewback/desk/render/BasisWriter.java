@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.issue.Basis;
 import org.skewback.quantity.Dimension;
@@ -119,7 +120,7 @@ final class BasisWriter {
                 }
             }
         }
-        return table("sources", List.of("Factor", "What it is", "Source", "Sheet"), rows);
+        return table("factors", List.of("Factor", "What it is", "Source", "Sheet"), rows);
     }
 
     private String units() {
@@ -133,8 +134,10 @@ final class BasisWriter {
                 ? ""
                 : "<p>Every number stands with its unit and is kept in the base units of the SI"
                         + " (kg, m, s, K) behind that. Shown are "
-                        + Markup.text(String.join(", ", units))
-                        + ".</p>\n";
+                        + units.stream()
+                                .map(unit -> "<span class=\"unit\">" + Markup.text(unit))
+                                .collect(Collectors.joining("</span>, "))
+                        + "</span>.</p>\n";
     }
 
     private List<Quantity> shown() {

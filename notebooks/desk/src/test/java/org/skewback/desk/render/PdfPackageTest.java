@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -137,6 +138,30 @@ final class PdfPackageTest {
             int pages = pdf.getNumberOfPages();
             assertTrue(pages >= 8 && pages <= 12, "pages: " + pages);
         }
+    }
+
+    /** A reader who turns the page would not know of which table the rows are. */
+    @Test
+    void noTitleOrHeadOfATableStandsAloneAtTheFootOfAPage() throws IOException {
+        byte[] tables = new PdfPackage().bytes(SamplePackage.tables(), Map.of());
+        int titles = 0;
+        try (PDDocument pdf = Loader.loadPDF(tables)) {
+            for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setSortByPosition(true);
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                String text = stripper.getText(pdf);
+                List<String> lines =
+                        text.lines()
+                                .filter(line -> !line.isBlank() && !line.contains(" of "))
+                                .toList();
+                titles += text.split("Table 09\\.", -1).length - 1;
+                String last = lines.get(lines.size() - 1);
+                assertFalse(last.matches("(Table 09|place|Given).*"), page + ": " + text);
+            }
+        }
+        assertEquals(30, titles);
     }
 
     @Test

@@ -410,6 +410,29 @@ final class SamplePackage {
     }
 
     /** Three states of a chain, of which paper shows two. */
+    /** A sheet of tables and of lists of givens, between texts that shift each down the page. */
+    static RunPackage tables() {
+        Sheet sheet = Sheet.numbered("09", "Tables");
+        List<Cell> cells = new ArrayList<>();
+        for (int i = 1; i <= 30; i++) {
+            for (int line = 0; line < i % 7; line++) {
+                sheet.note("A line of text before table " + i + ".");
+            }
+            sheet.given("x_" + i, i, "m", "a length", Source.drawing("OG-201", "B"));
+            sheet.table(
+                    Table.of(
+                            "Numbered " + i,
+                            Column.texts("place", List.of("west", "crown", "east")),
+                            Column.texts("seen", List.of("yes", "no", "yes"))));
+            cells.add(code("t" + i, "sheet.table(" + i + ")", sheet.latest()));
+        }
+        cells.add(code("end", "sheet.conclude", sheet.conclude("No title stands alone.")));
+        return new RunPackage(
+                info("Tables", "Many tables."),
+                List.of(document("tables", "09 Tables", cells, sheet)),
+                environment());
+    }
+
     static Sweep sweep() {
         List<Quantity> sags =
                 List.of(Quantity.of(2, "m"), Quantity.of(3, "m"), Quantity.of(4, "m"));
