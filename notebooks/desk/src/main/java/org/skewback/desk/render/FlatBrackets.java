@@ -17,9 +17,23 @@ final class FlatBrackets {
     private static final Pattern TALL =
             Pattern.compile("<(mfrac|msqrt|mroot|mtable|munder|mover|munderover)\\b");
 
+    private static final Pattern ROW = Pattern.compile("</?mtr>");
+
     private FlatBrackets() {}
 
     static String in(String mathml) {
+        return in(mathml, false);
+    }
+
+    /**
+     * Keeps a bracket from stretching that closes in another row than it opens in, for it would be
+     * as tall as its own row and not as its partner.
+     */
+    static String acrossRows(String mathml) {
+        return in(mathml, true);
+    }
+
+    private static String in(String mathml, boolean acrossOnly) {
         StringBuilder written = new StringBuilder(mathml);
         Deque<Integer> open = new ArrayDeque<>();
         Matcher matcher = BRACKET.matcher(mathml);
@@ -35,11 +49,26 @@ final class FlatBrackets {
             }
             int from = open.pop();
             int to = matcher.start() + shift;
-            if (!TALL.matcher(written.substring(from, to)).find()) {
+            String between = written.substring(from, to);
+            boolean flat = !acrossOnly && !TALL.matcher(between).find();
+            if (flat || goesOnBelow(between)) {
                 shift += mark(written, to) + mark(written, from);
             }
         }
         return written.toString();
+    }
+
+    /** Whether the closing bracket stands in a later row than the opening one. */
+    private static boolean goesOnBelow(String between) {
+        int depth = 0;
+        Matcher rows = ROW.matcher(between);
+        while (rows.find()) {
+            depth += rows.group().equals("<mtr>") ? 1 : -1;
+            if (depth < 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static int mark(StringBuilder mathml, int at) {

@@ -6,7 +6,7 @@ import org.skewback.quantity.Quantity;
 /** What a page for the screen and a page for paper do differently. */
 interface Medium {
 
-    /** About how many letters of a formula stand on a line; where the medium breaks itself, all. */
+    /** About how many letters of a formula stand on a line. */
     int letters();
 
     /**

@@ -19,6 +19,9 @@ final class PrintMedium implements Medium {
     /** Width left for an equation on the page, in points. */
     private static final double WIDEST = 440;
 
+    /** About as many letters of mathematics stand in that width. */
+    private static final int LETTERS = 90;
+
     private static final int COLUMNS = 96;
 
     /** Pictures of a sweep that stand side by side. */
@@ -74,14 +77,16 @@ final class PrintMedium implements Medium {
         return "<p class=\"answer\">" + Markup.text(title) + ": at the end.</p>";
     }
 
+    /** What is wider by the typesetter's own measure, it breaks further. */
     @Override
     public int letters() {
-        return Integer.MAX_VALUE;
+        return LETTERS;
     }
 
     @Override
     public String equation(String mathml, boolean display) {
-        return set.computeIfAbsent(mathml, formula -> picture(formula, display));
+        return set.computeIfAbsent(
+                mathml, formula -> picture(FlatBrackets.acrossRows(formula), display));
     }
 
     private String picture(String mathml, boolean display) {

@@ -246,7 +246,8 @@ final class Typesetter {
         if (!sign.isEmpty() && RELATIONS.contains(sign)) {
             return around(box, THICK, at > 0);
         } else if (!sign.isEmpty() && BINARY.contains(sign)) {
-            boolean prefix = at == 0 || isSign(elements.get(at - 1));
+            boolean joins = element.getAttribute("form").equals("infix");
+            boolean prefix = !joins && (at == 0 || isSign(elements.get(at - 1)));
             return prefix ? box : around(box, MEDIUM, true);
         } else if (sign.equals(",") || sign.equals(";")) {
             return box.then(Box.space(THIN));

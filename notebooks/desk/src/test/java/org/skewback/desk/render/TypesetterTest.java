@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,30 @@ final class TypesetterTest {
     @Test
     void aNumberIsAsWideAsItsDigits() {
         assertEquals(3 * 0.495, set("777").width(), 1e-9);
+    }
+
+    /** On a line that goes on, the sign joins it to the line before and keeps its gap. */
+    @Test
+    void aSignThatLeadsALineIsSpacedAsOneThatJoins() {
+        String sign = "<math><mrow><mo>−</mo><mn>7</mn></mrow></math>";
+        Box prefix = Objects.requireNonNull(typesetter.set(sign));
+        Box infix =
+                Objects.requireNonNull(typesetter.set(sign.replace("<mo>", "<mo form=\"infix\">")));
+        assertTrue(infix.width() > prefix.width() + 0.2);
+    }
+
+    @Test
+    void bracketsStretchTogetherOrNotAtAll() {
+        String tall = "<mfrac><mn>1</mn><mn>2</mn></mfrac>";
+        String one = "<mrow><mo>(</mo>" + tall + "<mo>)</mo></mrow>";
+        assertEquals(one, FlatBrackets.in(one));
+        String rows =
+                "<mtr><mtd><mo>(</mo>1</mtd></mtr><mtr><mtd>" + tall + "<mo>)</mo></mtd></mtr>";
+        String flat = rows.replace("<mo>", "<mo stretchy=\"false\">");
+        assertEquals(flat, FlatBrackets.in(rows));
+        assertEquals(flat, FlatBrackets.acrossRows(rows));
+        String inner = "<mo>(</mo><mtable>" + rows + "</mtable><mo>)</mo>";
+        assertEquals(inner.replace(rows, flat), FlatBrackets.acrossRows(inner));
     }
 
     @Test
