@@ -4,8 +4,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -86,11 +88,7 @@ final class BlockWriter {
         if (bare.isEmpty()) {
             markup.append("None: every number with a unit has a source.");
         } else {
-            markup.append(
-                    bare.stream()
-                            .map(Quantity::toString)
-                            .map(Markup::text)
-                            .collect(Collectors.joining(", ", "", ".")));
+            markup.append(each(bare)).append('.');
         }
         markup.append("</p><p><b>Sources.</b> ");
         if (record.sources().isEmpty()) {
@@ -108,6 +106,17 @@ final class BlockWriter {
             markup.append("</ul>");
         }
         return markup.append("</div>\n").toString();
+    }
+
+    /** Lists numbers, and what stands in many formulas only once. */
+    static String each(List<Quantity> numbers) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        numbers.forEach(number -> counts.merge(number.toString(), 1, Integer::sum));
+        List<String> set = new ArrayList<>();
+        counts.forEach(
+                (text, count) ->
+                        set.add(Markup.text(text) + (count > 1 ? " (" + count + " times)" : "")));
+        return String.join(", ", set);
     }
 
     /** A long series is named by its first members and its last. */

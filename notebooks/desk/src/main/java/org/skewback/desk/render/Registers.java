@@ -279,11 +279,7 @@ final class Registers {
                 items.append("<li>")
                         .append(link(document, null, Markup.text(document.heading())))
                         .append(": ")
-                        .append(
-                                bare.stream()
-                                        .map(Quantity::toString)
-                                        .map(Markup::text)
-                                        .collect(Collectors.joining(", ")))
+                        .append(BlockWriter.each(bare))
                         .append("</li>");
             }
         }
