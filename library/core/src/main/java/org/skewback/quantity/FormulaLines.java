@@ -182,7 +182,8 @@ final class FormulaLines {
                     List.of(table.argument()),
                     after);
         } else if (expression instanceof Outcome outcome) {
-            String joint = before;
+            // Beside words alone a sign before them would lose its gap in a browser.
+            String joint = before + open.word("");
             for (String word : outcome.words().split(" ", -1)) {
                 part(joint + open.word(word), 1 + word.length());
                 joint = "";

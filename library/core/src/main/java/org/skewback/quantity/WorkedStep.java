@@ -28,8 +28,6 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
     /** Room for an equals sign and the gaps around it. */
     private static final int JOINT = 3;
 
-    private static final String EQUALS_SIGN = "<mo>=</mo>";
-    private static final String GAP = "<mspace width=\"0.28em\"/>";
     private static final String FURTHER_IN = "<mspace width=\"1.5em\"/>";
 
     /**
@@ -191,12 +189,10 @@ public record WorkedStep(List<Expression> sides) implements Displayable {
     private static void row(
             StringBuilder markup, String before, boolean equals, List<String> lines) {
         for (int i = 0; i < lines.size(); i++) {
-            // Beside words alone an equals sign loses its gap in a browser.
-            String joint = lines.get(i).startsWith("<mtext>") ? EQUALS_SIGN + GAP : EQUALS_SIGN;
             markup.append("<mtr><mtd class=\"left\">")
                     .append(i == 0 ? before : "")
                     .append("</mtd><mtd class=\"right\"><mrow>")
-                    .append(i > 0 ? FURTHER_IN : equals ? joint : "")
+                    .append(i > 0 ? FURTHER_IN : equals ? "<mo>=</mo>" : "")
                     .append(lines.get(i))
                     .append("</mrow></mtd></mtr>");
         }

@@ -276,7 +276,7 @@ class PrintedFormulaTest {
         List<String> lines = MathmlWriter.lines(formula, 30);
         assertEquals(3, lines.size(), lines.toString());
         assertEquals(
-                "greatest moment at the ",
+                " greatest moment at the ",
                 lines.get(0).replaceAll("<[^>]*>", "").replace(Numerals.BEFORE_UNIT, ' '));
     }
 
