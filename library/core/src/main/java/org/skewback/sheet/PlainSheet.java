@@ -30,6 +30,12 @@ final class PlainSheet {
         return String.join("\n", lines);
     }
 
+    /** Writes what a block says by itself, wherever it stands and whatever has become of it. */
+    static String words(Entry entry) {
+        Entry alone = Entry.fresh(entry.id(), entry.cell(), entry.block());
+        return block(alone, Numbering.of("", List.of(alone)));
+    }
+
     private static String block(Entry entry, Numbering numbering) {
         Block block = entry.block();
         if (block instanceof Block.Purpose purpose) {

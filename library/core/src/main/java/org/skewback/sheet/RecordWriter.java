@@ -7,8 +7,10 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
 import org.skewback.quantity.FlatCall;
 import org.skewback.quantity.FlatGraph;
@@ -64,8 +66,20 @@ public final class RecordWriter {
                         writer.json.writeString(entry.id());
                     }
                     writer.json.writeEndArray();
+                    // A sheet counts its blocks; these tell them from those of a namesake.
+                    writer.json.writeArrayFieldStart("sums");
+                    for (Entry entry : part.entries()) {
+                        writer.json.writeString(sum(PlainSheet.words(entry)));
+                    }
+                    writer.json.writeEndArray();
                     writer.json.writeEndObject();
                 });
+    }
+
+    private static String sum(String words) {
+        CRC32 sum = new CRC32();
+        sum.update(words.getBytes(StandardCharsets.UTF_8));
+        return Long.toHexString(sum.getValue());
     }
 
     private interface Writing {

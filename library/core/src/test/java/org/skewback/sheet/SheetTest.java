@@ -752,4 +752,19 @@ class SheetTest {
                         .getMessage()
                         .contains("run that sheet first"));
     }
+
+    /** Both count from b1; by its sums whoever issues the sheet tells one from its namesake. */
+    @Test
+    void aPartTellsItsBlocksFromThoseOfANamesake() {
+        String first = part("the span is short");
+        assertTrue(first.contains("\"blocks\" : [ \"b1\" ]"), first);
+        assertEquals(first, part("the span is short"));
+        assertFalse(first.equals(part("the span is long")));
+    }
+
+    private static String part(String note) {
+        Sheet sheet = Sheet.numbered("09", "Namesakes");
+        sheet.note(note);
+        return sheet.latest().display().get(Part.PART_TYPE);
+    }
 }

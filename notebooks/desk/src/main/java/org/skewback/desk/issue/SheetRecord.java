@@ -3,6 +3,7 @@ package org.skewback.desk.issue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -54,7 +55,7 @@ public record SheetRecord(String number, String text, CheckCount checks, List<St
      *     sheets, or leaves out what the notebook says, shown or not, so that a check could be missed
      */
     public static @Nullable SheetRecord of(Notebook notebook, List<Output> living) throws Problem {
-        requireNoNamesakes(notebook);
+        requireNoNamesakes(notebook, living);
         @Nullable JsonNode last = null;
         Map<String, Set<String>> said = new LinkedHashMap<>();
         for (Output.Display display : displays(notebook)) {
@@ -87,16 +88,19 @@ public record SheetRecord(String number, String text, CheckCount checks, List<St
     }
 
     /**
-     * A sheet counts its blocks and shows each under one cell; where another cell shows one of the
-     * same count, a second sheet of the same number and title has begun to count anew.
+     * A sheet counts its blocks and shows each under one cell. Where another cell shows one of the
+     * same count, or one of the same count says something else, a second sheet of the same number
+     * and title has begun to count anew.
      */
-    private static void requireNoNamesakes(Notebook notebook) throws Problem {
+    private static void requireNoNamesakes(Notebook notebook, List<Output> living) throws Problem {
         Map<String, Set<String>> before = new LinkedHashMap<>();
+        Map<String, String> sums = new HashMap<>();
         for (Cell cell : notebook.cells()) {
             Map<String, Set<String>> here = new LinkedHashMap<>();
             for (Output output : cell.outputs()) {
                 if (output instanceof Output.Display display) {
                     gather(display, here);
+                    requireSameSums(display, sums);
                 }
             }
             for (Map.Entry<String, Set<String>> shown : here.entrySet()) {
@@ -104,15 +108,42 @@ public record SheetRecord(String number, String text, CheckCount checks, List<St
                         before.computeIfAbsent(shown.getKey(), name -> new LinkedHashSet<>());
                 for (String block : shown.getValue()) {
                     if (!earlier.add(block)) {
-                        throw new Problem(
-                                "it begins the sheet"
-                                        + quoted(Set.of(shown.getKey()))
-                                        + " twice, so that blocks of the first would be taken for"
-                                        + " blocks of the second; keep one sheet in a notebook");
+                        throw begunTwice(shown.getKey());
                     }
                 }
             }
         }
+        for (Output output : living) {
+            if (output instanceof Output.Display display) {
+                requireSameSums(display, sums);
+            }
+        }
+    }
+
+    /** Parts of older libraries have no sums. */
+    private static void requireSameSums(Output.Display display, Map<String, String> sums)
+            throws Problem {
+        @Nullable JsonNode shown = display.data().get(PART_MIME);
+        if (shown == null) {
+            return;
+        }
+        JsonNode part = object(shown, "part");
+        for (int i = 0; i < part.path("sums").size(); i++) {
+            String block = name(part) + "\n" + part.path("blocks").path(i).asText("");
+            String sum = part.path("sums").path(i).asText("");
+            @Nullable String earlier = sums.putIfAbsent(block, sum);
+            if (earlier != null && !earlier.equals(sum)) {
+                throw begunTwice(name(part));
+            }
+        }
+    }
+
+    private static Problem begunTwice(String name) {
+        return new Problem(
+                "it begins the sheet"
+                        + quoted(Set.of(name))
+                        + " twice, so that blocks of the first would be taken for blocks of the"
+                        + " second; keep one sheet in a notebook");
     }
 
     /** Takes note of the blocks that a part names, by the sheet that says them. */

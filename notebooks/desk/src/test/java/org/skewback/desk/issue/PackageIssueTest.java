@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
 import org.skewback.desk.notebook.NotebookReader;
@@ -396,6 +397,29 @@ class PackageIssueTest {
                 "# 02 Second",
                 part + "\nrecord " + record("02", "failed"),
                 part + "\nrecord " + record("02", "passed"));
+        String said = stops(PAGES);
+        assertTrue(said.contains("it begins the sheet \"02 T\" twice"), said);
+    }
+
+    /** In one cell, or never shown, they are told apart by what their blocks say. */
+    @ParameterizedTest
+    @ValueSource(strings = {"part", "living"})
+    void twoSheetsOfOneNumberAndTitleInOneCellStopTheIssue(String second) throws Exception {
+        twoSheets();
+        issue(PAGES);
+        String part = " {\"number\":\"02\",\"title\":\"T\",\"blocks\":[\"b1\"],\"sums\":[\"SUM\"]}";
+        String shown = "part" + part.replace("SUM", "a1");
+        String closing = record("02").replace("}", ",\"entries\":[{\"id\":\"b1\"}]}");
+        notebook(
+                "more/02-second.ipynb",
+                "# 02 Second",
+                shown + "\nrecord " + closing + "\n" + shown);
+        issue(PAGES);
+        String other = second + part.replace("SUM", "b2");
+        notebook(
+                "more/02-second.ipynb",
+                "# 02 Second",
+                shown + "\n" + other + "\nrecord " + closing);
         String said = stops(PAGES);
         assertTrue(said.contains("it begins the sheet \"02 T\" twice"), said);
     }
