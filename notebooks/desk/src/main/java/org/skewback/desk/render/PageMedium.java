@@ -1,11 +1,17 @@
 package org.skewback.desk.render;
 
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.skewback.quantity.Origin;
 import org.skewback.quantity.Quantity;
 
 /** The screen: equations as MathML, code and origins folded away. */
 final class PageMedium implements Medium {
+
+    private static final Pattern TAG = Pattern.compile("<[^>]*>");
+
+    /** A formula of more letters may be wider than a telephone, and stands on its own line there. */
+    private static final int LONGEST_IN_TEXT = 24;
 
     private final ReadPackage whole;
 
@@ -22,7 +28,11 @@ final class PageMedium implements Medium {
     @Override
     public String equation(String mathml, boolean display) {
         String flat = FlatBrackets.in(mathml);
-        return display ? "<span class=\"wide\">" + flat + "</span>" : flat;
+        if (display) {
+            return "<span class=\"wide\">" + flat + "</span>";
+        }
+        boolean isLong = TAG.matcher(mathml).replaceAll("").length() > LONGEST_IN_TEXT;
+        return isLong ? "<span class=\"long\">" + flat + "</span>" : flat;
     }
 
     @Override

@@ -42,6 +42,17 @@ final class HtmlPackageTest {
         new HtmlPackage().render(SamplePackage.hostile(), folder);
     }
 
+    /** In running text too, a telephone must not scroll sideways. */
+    @Test
+    void aLongFormulaInTextMayStandOnALineOfItsOwn() {
+        PageMedium medium = new PageMedium(ReadPackage.of(SamplePackage.calm()));
+        String brief = "<math><mi>x</mi></math>";
+        assertEquals(brief, medium.equation(brief, false));
+        String wide = "<math><mi>" + "x".repeat(30) + "</mi></math>";
+        assertEquals("<span class=\"long\">" + wide + "</span>", medium.equation(wide, false));
+        assertEquals("<span class=\"wide\">" + wide + "</span>", medium.equation(wide, true));
+    }
+
     @Test
     void everyPageIsWellFormedAndNamesItsLanguage() throws IOException {
         List<Path> pages = pages();
