@@ -15,6 +15,7 @@ import org.skewback.frame.ModalAnalysis;
 import org.skewback.frame.Mode;
 import org.skewback.frame.Modes;
 import org.skewback.frame.Motion;
+import org.skewback.frame.Movement;
 import org.skewback.frame.NodalLoad;
 import org.skewback.frame.NodalMass;
 import org.skewback.frame.Vector;
@@ -101,6 +102,12 @@ public final class FrameModeChecks implements Subject {
             Mode mode = modes.get(k);
             results.put("circular frequency " + (k + 1), of(mode.circularFrequency(), "rad/s"));
             results.put("effective mass " + (k + 1), of(mode.effectiveMass(Motion.ALONG_Z), "kg"));
+            Movement end = mode.shape().movement("B");
+            results.put("shape at the end " + (k + 1), of(end.translation().z(), ""));
+            results.put("turn at the end " + (k + 1), of(-end.rotation().y() * length, ""));
+            Movement middle = mode.shape().along("m", length / 2);
+            results.put("shape in the middle " + (k + 1), of(middle.translation().z(), ""));
+            results.put("turn in the middle " + (k + 1), of(-middle.rotation().y() * length, ""));
         }
         return results;
     }

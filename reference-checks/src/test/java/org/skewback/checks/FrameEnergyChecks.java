@@ -1,0 +1,252 @@
+package org.skewback.checks;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.skewback.frame.Bar;
+import org.skewback.frame.BeamColumn;
+import org.skewback.frame.EndConnection;
+import org.skewback.frame.Equilibrium;
+import org.skewback.frame.FrameModel;
+import org.skewback.frame.FrameModelBuilder;
+import org.skewback.frame.FrameSolution;
+import org.skewback.frame.GroundMovement;
+import org.skewback.frame.LargeDisplacementAnalysis;
+import org.skewback.frame.LargeState;
+import org.skewback.frame.LinearAnalysis;
+import org.skewback.frame.Load;
+import org.skewback.frame.LoadAxes;
+import org.skewback.frame.LoadCase;
+import org.skewback.frame.Material;
+import org.skewback.frame.Motion;
+import org.skewback.frame.Movement;
+import org.skewback.frame.NodalLoad;
+import org.skewback.frame.PointLoad;
+import org.skewback.frame.Reaction;
+import org.skewback.frame.SecondOrderAnalysis;
+import org.skewback.frame.SectionForces;
+import org.skewback.frame.SpringLink;
+import org.skewback.frame.Vector;
+import org.skewback.frame.Warming;
+import org.skewback.quantity.Quantity;
+import org.skewback.steel.Section;
+
+/** Checks of all six forces in space and of the energy that members, springs and supports hold. */
+public final class FrameEnergyChecks implements Subject {
+
+    /** Makes the subject. */
+    public FrameEnergyChecks() {}
+
+    @Override
+    public String topic() {
+        return "frame";
+    }
+
+    @Override
+    public String table() {
+        return "frame-energy";
+    }
+
+    @Override
+    public Map<String, Checked> routines() {
+        Map<String, Checked> routines = new TreeMap<>();
+        routines.put("LinearAnalysis: cantilever in space", FrameEnergyChecks::space);
+        routines.put("LargeDisplacementAnalysis: cantilever in space", FrameEnergyChecks::far);
+        routines.put("FrameSolution: energy", FrameEnergyChecks::energy);
+        routines.put("SecondOrderAnalysis: rod between clamps", FrameEnergyChecks::rod);
+        routines.put("SecondOrderAnalysis: cantilever in space", FrameEnergyChecks::bent);
+        return routines;
+    }
+
+    private static Vector vector(Inputs in, String name) {
+        List<Quantity> v = in.quantities(name);
+        return new Vector(v.get(0).si(), v.get(1).si(), v.get(2).si());
+    }
+
+    /** A cantilever along x with EI_y = 80, EI_z = 40, GJ = 24 MN·m² and EA = 4 GN. */
+    private static FrameModel cantilever(double length) {
+        Material material = new Material("m", 2e11, 8e10, 0, 0);
+        Section section = Section.slender("s", 2e-2, 3e-4, 4e-4, 2e-4);
+        return FrameModel.builder()
+                .node("A", 0, 0, 0)
+                .node("B", length, 0, 0)
+                .add(BeamColumn.of("m", "A", "B", material, section))
+                .fix("A")
+                .build();
+    }
+
+    private static Map<String, Quantity> space(Inputs in) {
+        LoadCase loads =
+                LoadCase.of(
+                        "P",
+                        new NodalLoad("B", vector(in, "force"), vector(in, "moment")),
+                        new NodalLoad("A", vector(in, "force on the support"), Vector.ZERO),
+                        new PointLoad(
+                                "m",
+                                in.si("place"),
+                                vector(in, "force on the member"),
+                                vector(in, "moment on the member"),
+                                LoadAxes.GLOBAL));
+        FrameSolution solution = LinearAnalysis.of(cantilever(in.si("length"))).solve(loads);
+        double section = in.si("section");
+        Map<String, Quantity> results = new TreeMap<>();
+        put(results, solution.member("m").at(section));
+        Movement moved = solution.member("m").movement(section);
+        put(results, "displacement", moved.translation(), "m");
+        put(results, "rotation", moved.rotation(), "rad");
+        Reaction reaction = solution.reaction("A");
+        put(results, "reaction", reaction.force(), "N");
+        put(results, "moment of the reaction", reaction.moment(), "N·m");
+        Equilibrium equilibrium = solution.equilibrium();
+        results.put(
+                "sum of all forces over the reaction",
+                Quantity.of(equilibrium.force().length() / reaction.force().length()));
+        results.put(
+                "sum of all moments over that of the reaction",
+                Quantity.of(equilibrium.moment().length() / reaction.moment().length()));
+        return results;
+    }
+
+    /** So little load that statics of the undeformed cantilever hold. */
+    private static Map<String, Quantity> far(Inputs in) {
+        LoadCase loads =
+                LoadCase.of("P", new NodalLoad("B", vector(in, "force"), vector(in, "moment")));
+        List<LargeState> path =
+                LargeDisplacementAnalysis.of(cantilever(in.si("length"))).divided(4).load(loads, 1);
+        LargeState state = path.get(path.size() - 1);
+        Map<String, Quantity> results = new TreeMap<>();
+        put(results, state.at("m", in.si("section")));
+        put(results, "displacement", state.movement("B").translation(), "m");
+        put(results, "rotation", state.movement("B").rotation(), "rad");
+        return results;
+    }
+
+    private static Map<String, Quantity> bent(Inputs in) {
+        double length = in.si("length");
+        FrameSolution solution =
+                SecondOrderAnalysis.of(cantilever(length))
+                        .solve(
+                                LoadCase.of(
+                                        "P", new NodalLoad("B", vector(in, "force"), Vector.ZERO)));
+        Map<String, Quantity> results = new TreeMap<>();
+        String place = in.text("place");
+        put(
+                results,
+                switch (place) {
+                    case "start" -> solution.member("m").start();
+                    case "clamp" -> solution.member("m").at(0);
+                    case "end" -> solution.member("m").after(length);
+                    default -> solution.member("m").at(in.quantity("place").si());
+                });
+        return results;
+    }
+
+    private static void put(Map<String, Quantity> results, SectionForces forces) {
+        results.put("N", Quantity.of(forces.axial(), "N"));
+        results.put("V_y", Quantity.of(forces.shearY(), "N"));
+        results.put("V_z", Quantity.of(forces.shearZ(), "N"));
+        results.put("T", Quantity.of(forces.torque(), "N·m"));
+        results.put("M_y", Quantity.of(forces.momentY(), "N·m"));
+        results.put("M_z", Quantity.of(forces.momentZ(), "N·m"));
+    }
+
+    private static void put(
+            Map<String, Quantity> results, String name, Vector vector, String unit) {
+        String before = name + (name.equals("rotation") ? " about " : " along ");
+        results.put(before + "x", Quantity.of(vector.x(), unit));
+        results.put(before + "y", Quantity.of(vector.y(), unit));
+        results.put(before + "z", Quantity.of(vector.z(), unit));
+    }
+
+    /** A member or a spring of length 5 m along x; EI = 60 MN·m², EA = 4 GN, α = 1.2e-5/K. */
+    private static Map<String, Quantity> energy(Inputs in) {
+        String held = in.text("held by");
+        Material material = new Material("m", 2e11, 8e10, 0, 1.2e-5);
+        Section section = Section.slender("s", 2e-2, 1, 3e-4, 1);
+        BeamColumn beam = BeamColumn.of("m", "A", "B", material, section);
+        FrameModelBuilder builder =
+                FrameModel.builder().inPlane().node("A", 0, 0, 0).node("B", 5, 0, 0).fix("A");
+        switch (held) {
+            case "clamp" -> builder.add(beam);
+            case "clamps" -> builder.add(beam).fix("B");
+            case "clamp and spring" ->
+                    builder.add(beam).spring("B", Motion.ALONG_Z, in.si("stiffness"));
+            case "clamp that gives" ->
+                    builder.add(
+                            beam.connected(
+                                    EndConnection.RIGID.with(Motion.ABOUT_Y, in.si("stiffness")),
+                                    EndConnection.RIGID));
+            case "bar" -> builder.add(Bar.of("m", "A", "B", material, section)).pin("B");
+            case "spring" ->
+                    builder.add(
+                                    SpringLink.of(
+                                            "m",
+                                            "A",
+                                            "B",
+                                            new EndConnection(0, 0, in.si("stiffness"), 0, 0, 0)))
+                            .hold("B", Motion.ALONG_X, Motion.ABOUT_Y);
+            default -> throw new IllegalArgumentException("held by is \"" + held + "\".");
+        }
+        List<Load> loads = new ArrayList<>();
+        if (in.has("force")) {
+            loads.add(NodalLoad.force("B", 0, 0, -in.si("force")));
+        }
+        if (in.has("thrust")) {
+            loads.add(NodalLoad.force("B", -in.si("thrust"), 0, 0));
+        }
+        if (in.has("settlement")) {
+            loads.add(new GroundMovement("B", new Vector(0, 0, -in.si("settlement")), Vector.ZERO));
+        }
+        if (in.has("warming")) {
+            loads.add(
+                    new Warming("m", in.si("warming"), 0, in.has("warmer") ? in.si("warmer") : 0));
+        }
+        LoadCase all = new LoadCase("P", loads);
+        FrameModel model = builder.build();
+        FrameSolution solution =
+                in.has("thrust")
+                        ? SecondOrderAnalysis.of(model).solve(all)
+                        : LinearAnalysis.of(model).solve(all);
+        return Map.of(
+                "strain energy", Quantity.of(solution.energy().strain(), "J"),
+                "work", Quantity.of(solution.energy().work(), "J"));
+    }
+
+    /** A rod of 5 m between clamps, loaded along and about its axis; EA = 4 GN, GJ = 24 MN·m². */
+    private static Map<String, Quantity> rod(Inputs in) {
+        Material material = new Material("m", 2e11, 8e10, 0, 1.2e-5);
+        Section section = Section.slender("s", 2e-2, 3e-4, 4e-4, 2e-4);
+        FrameModelBuilder builder =
+                FrameModel.builder().node("A", 0, 0, 0).node("B", 5, 0, 0).fix("A").fix("B");
+        List<Load> loads = new ArrayList<>();
+        Vector force = new Vector(in.si("force"), 0, 0);
+        Vector torque = new Vector(in.si("torque"), 0, 0);
+        boolean node = in.text("loaded").equals("at a node");
+        double place = in.si("place");
+        if (node) {
+            builder.node("C", place, 0, 0)
+                    .add(BeamColumn.of("m", "A", "C", material, section))
+                    .add(BeamColumn.of("n", "C", "B", material, section));
+            loads.add(new NodalLoad("C", force, torque));
+        } else {
+            builder.add(BeamColumn.of("m", "A", "B", material, section));
+            loads.add(new PointLoad("m", place, force, torque, LoadAxes.GLOBAL));
+        }
+        if (in.has("warming")) {
+            loads.add(new Warming("m", in.si("warming"), 0, 0));
+        }
+        FrameSolution solution =
+                SecondOrderAnalysis.of(builder.build()).solve(new LoadCase("P", loads));
+        SectionForces first = solution.member("m").at(0);
+        SectionForces last = solution.member(node ? "n" : "m").end();
+        Movement moved = solution.member("m").movement(place);
+        return Map.of(
+                "N at the start", Quantity.of(first.axial(), "N"),
+                "N at the end", Quantity.of(last.axial(), "N"),
+                "T at the start", Quantity.of(first.torque(), "N·m"),
+                "T at the end", Quantity.of(last.torque(), "N·m"),
+                "displacement under the load", Quantity.of(moved.translation().x(), "m"),
+                "twist under the load", Quantity.of(moved.rotation().x(), "rad"));
+    }
+}
