@@ -57,6 +57,7 @@ public final class NumericChecks implements Subject {
         routines.put("LocalMotion", NumericChecks::localMotion);
         routines.put("LocalMotion: block pulled", NumericChecks::pulled);
         routines.put("LocalMotion: mass against a stop", NumericChecks::stopped);
+        routines.put("LocalMotion: damped swing", NumericChecks::damped);
         routines.put("ReducedModel", NumericChecks::reducedModel);
         routines.put("SlidingBearing", NumericChecks::slidingBearing);
         return routines;
@@ -391,7 +392,40 @@ public final class NumericChecks implements Subject {
         return Map.of(
                 "farthest", Quantity.of(Arrays.stream(path).max().orElseThrow(), "m"),
                 "force there", Quantity.of(Arrays.stream(force).min().orElseThrow(), "N"),
-                "place at the end", Quantity.of(path[path.length - 1], "m"));
+                "place at the end", Quantity.of(path[path.length - 1], "m"),
+                "energy in the stop", Quantity.of(history.energy().held(), "J"));
+    }
+
+    /** An oscillator that swings freely, far from any stop. */
+    private static Map<String, Quantity> damped(Inputs in) {
+        double mass = in.si("mass");
+        double step = 1e-3;
+        ReducedModel model =
+                ReducedModel.of(
+                        SymmetricMatrix.ofDiagonal(new double[] {in.si("stiffness")}),
+                        SymmetricMatrix.ofDiagonal(new double[] {mass}),
+                        new double[][] {{1}});
+        LocalHistory history =
+                new LocalMotion(
+                                model,
+                                new double[] {in.si("damping")},
+                                List.of(
+                                        new LocalMotion.Attachment(
+                                                new Gap(1e6, 1), List.of(new double[] {1}))),
+                                step)
+                        .run(
+                                List.of(new double[] {1}),
+                                List.of(new double[(int) Math.round(in.si("time") / step) + 1]),
+                                new double[1],
+                                model.reduce(new double[] {mass * in.si("velocity")}),
+                                Monitor.quiet());
+        LocalHistory.Energy energy = history.energy();
+        double[] path = history.displacement(0, 0);
+        return Map.of(
+                "place at the end", Quantity.of(path[path.length - 1], "m"),
+                "energy at the start", Quantity.of(energy.start(), "J"),
+                "energy at the end", Quantity.of(energy.mechanical(), "J"),
+                "energy taken by damping", Quantity.of(energy.damped(), "J"));
     }
 
     private static DirectIntegration free(TimeScheme scheme, double step) {
