@@ -320,6 +320,32 @@ class LinearAnalysisTest {
         assertTrue(warnings.get(0).contains("node B moves along z"), warnings.get(0));
     }
 
+    /** A beam that nothing but a spring keeps from sliding away along its axis. */
+    private static LinearAnalysis floating(double spring) {
+        return LinearAnalysis.of(
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", 10, 0, 0)
+                        .add(BeamColumn.of("m", "A", "B", STEEL, SECTION))
+                        .hold("A", Motion.ALONG_Y, Motion.ALONG_Z, Motion.ABOUT_X)
+                        .hold("B", Motion.ALONG_Y, Motion.ALONG_Z)
+                        .spring("A", Motion.ALONG_X, spring)
+                        .build());
+    }
+
+    @Test
+    void aSoftHoldWarnsOfTheDigitsThatItCosts() {
+        double member = STEEL.youngModulus() * SECTION.area() / 10;
+        List<String> warnings = floating(1e-12 * member).warnings();
+        assertEquals(
+                List.of(
+                        "the structure is nearly a mechanism: node B moves along x with a"
+                            + " resistance of 1.0e-12 of what its members give there; about 12 of"
+                            + " 16 digits are lost."),
+                warnings);
+        assertEquals(List.of(), floating(1e-6 * member).warnings());
+    }
+
     @Test
     void badModelsAndLoadsAreRefusedByName() {
         assertTrue(
