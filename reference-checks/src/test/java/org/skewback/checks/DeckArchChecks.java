@@ -380,13 +380,19 @@ public final class DeckArchChecks implements Subject {
                                 in.quantity("to"),
                                 in.quantity("bow in plane"),
                                 in.quantity("bow across")));
-        return Map.of(
-                "first sinking", found.firstSinking(),
-                "second sinking", found.secondSinking(),
-                "first order", found.firstOrder(),
-                "second order", found.secondOrder(),
-                "across factor", found.acrossFactor(),
-                "in-plane factor", found.inPlaneFactor());
+        Map<String, Quantity> results = new LinkedHashMap<>();
+        results.put("first sinking", found.firstSinking());
+        results.put("second sinking", found.secondSinking());
+        results.put("first order", found.firstOrder());
+        results.put("second order", found.secondOrder());
+        results.put("across factor", found.acrossFactor());
+        results.put("in-plane factor", found.inPlaneFactor());
+        results.put("across force", found.acrossForce());
+        results.put("in-plane force", found.inPlaneForce());
+        results.put("bowed in plane", found.bentInPlane());
+        results.put("bowed across", found.bentAcross());
+        results.put("added by the bow in plane", found.bentInPlane().minus(found.secondOrder()));
+        return results;
     }
 
     private static Map<String, Quantity> form(Inputs in) {
