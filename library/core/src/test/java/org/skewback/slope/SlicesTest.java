@@ -9,6 +9,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.skewback.numeric.NotConvergedException;
 import org.skewback.quantity.Quantity;
@@ -209,6 +210,43 @@ class SlicesTest {
             finest = finest.refined(section, corners);
         }
         assertEquals(fine.factor(), finest.factor(), 1e-3 * fine.factor());
+    }
+
+    /** Two layers that dip, a water table, a crack, an earthquake and an anchor. */
+    private static SlopeSection mixed() {
+        return SlopeSection.layered(
+                        slope(1, 0).ground(),
+                        List.of(
+                                new SlopeLayer(
+                                        Soil.of("gravel", 18e3, 4e3, StrictMath.toRadians(30)),
+                                        ProfileLine.through(p(0, 7), p(44, -2), p(80, -3))),
+                                new SlopeLayer(
+                                        Soil.of("clay", 20e3, 14e3, StrictMath.toRadians(16)),
+                                        slope(1, 0).ground())))
+                .withWaterTable(ProfileLine.through(p(0, 8), p(20, 7), p(44, 0), p(80, 0)))
+                .withEarthquake(0.05, 0.02)
+                .withTensionCrack(1.5, 1)
+                .withAnchor(new SectionAnchor(32, 6, 0.2, 60e3, 14, 6, AnchorConvention.ACTIVE));
+    }
+
+    @Test
+    void threeDoublingsOfTheGridMoveTheLeastFactorByNoThousandthInMixedGround() {
+        SearchWindow window = SearchWindow.of(2, 22, 34, 60).sliced(30);
+        for (SliceMethod method :
+                List.of(SliceMethod.BISHOP, SliceMethod.JANBU, SliceMethod.MORGENSTERN_PRICE)) {
+            double first = CriticalCircle.search(mixed(), window.tried(8, 8, 6), method).factor();
+            double last = CriticalCircle.search(mixed(), window.tried(64, 64, 48), method).factor();
+            assertEquals(first, last, 1e-3 * first, method.name());
+        }
+    }
+
+    @Property(tries = 12)
+    void anyNumberOfThreadsFindsTheSameCircle(
+            @ForAll SliceMethod method, @ForAll @IntRange(min = 2, max = 9) int threads) {
+        SearchWindow window = SearchWindow.of(2, 22, 34, 60).tried(12, 12, 6).sliced(20);
+        assertEquals(
+                CriticalCircle.search(mixed(), window, method),
+                CriticalCircle.search(mixed(), window, method, threads, () -> false));
     }
 
     @Test

@@ -37,6 +37,25 @@ class TopplingAndNewmarkTest {
                         >= ROW.withWater(low).forces(friction, friction).needed() - 1e-6);
     }
 
+    @Property
+    void sizeChangesNoFactorAndForcesGrowWithItsSquare(
+            @ForAll @DoubleRange(min = 0.1, max = 10) double scale) {
+        TopplingSlope scaled =
+                TopplingSlope.regular(
+                        10 * scale,
+                        StrictMath.toRadians(30),
+                        25e3,
+                        10,
+                        16,
+                        5 * scale,
+                        5 * scale,
+                        scale);
+        assertEquals(ROW.frictionNeeded(), scaled.frictionNeeded(), 1e-9);
+        double friction = StrictMath.atan(0.65);
+        double force = ROW.anchorForce(friction, friction, 0.2, 3) * scale * scale;
+        assertEquals(force, scaled.anchorForce(friction, friction, 0.2, 3 * scale), 1e-9 * force);
+    }
+
     @Test
     void theForcesOfEachBlockBalance() {
         double tangent = 0.7;

@@ -95,6 +95,27 @@ class WedgeTest {
     }
 
     @Property
+    void aLevelAnchorAgainstTheSlideNeverLowersSafetyWhileBothJointsPress(
+            @ForAll @DoubleRange(min = 30, max = 85) double dipA,
+            @ForAll @DoubleRange(min = 95, max = 150) double toA,
+            @ForAll @DoubleRange(min = 40, max = 85) double dipB,
+            @ForAll @DoubleRange(min = 200, max = 260) double toB,
+            @ForAll @DoubleRange(max = 0.2) double part,
+            @ForAll AnchorConvention convention) {
+        // Square to the line of intersection, it presses the joints in the ratio that the weight
+        // does.
+        Optional<WedgeLoads> wedge = wedge(dipA, toA, dipB, toB);
+        Assume.that(wedge.isPresent());
+        WedgeLoads bare = wedge.orElseThrow();
+        WedgeSlide free = WedgeSlide.of(bare);
+        Assume.that(free.contact() == WedgeSlide.Contact.BOTH);
+        SpaceForce anchor = SpaceForce.of(part * free.weight(), bare.shape().trend() + Math.PI, 0);
+        Assume.that(part * StrictMath.cos(free.plunge()) < StrictMath.sin(free.plunge()));
+        double held = WedgeSlide.of(bare.withAnchor(anchor, convention)).factor();
+        assertTrue(held >= free.factor() * (1 - 1e-9), held + " " + free.factor());
+    }
+
+    @Property
     void turningOrMirroringTheMapChangesNothing(
             @ForAll @DoubleRange(min = -100, max = 100) double turn) {
         double plain = WedgeSlide.of(loads(A, B, FACE, UPPER, 40)).factor();
