@@ -6,27 +6,36 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.skewback.frame.Bar;
 import org.skewback.frame.BeamColumn;
+import org.skewback.frame.Combination;
 import org.skewback.frame.EndConnection;
+import org.skewback.frame.Envelope;
 import org.skewback.frame.Equilibrium;
+import org.skewback.frame.ForceComponent;
 import org.skewback.frame.FrameModel;
 import org.skewback.frame.FrameModelBuilder;
 import org.skewback.frame.FrameSolution;
 import org.skewback.frame.GroundMovement;
+import org.skewback.frame.Lane;
 import org.skewback.frame.LargeDisplacementAnalysis;
 import org.skewback.frame.LargeState;
 import org.skewback.frame.LinearAnalysis;
 import org.skewback.frame.Load;
 import org.skewback.frame.LoadAxes;
 import org.skewback.frame.LoadCase;
+import org.skewback.frame.LoadTrain;
 import org.skewback.frame.Material;
 import org.skewback.frame.Motion;
 import org.skewback.frame.Movement;
+import org.skewback.frame.MovingLoad;
 import org.skewback.frame.NodalLoad;
+import org.skewback.frame.Orientation;
 import org.skewback.frame.PointLoad;
 import org.skewback.frame.Reaction;
 import org.skewback.frame.SecondOrderAnalysis;
 import org.skewback.frame.SectionForces;
+import org.skewback.frame.SelfWeight;
 import org.skewback.frame.SpringLink;
+import org.skewback.frame.Superposition;
 import org.skewback.frame.Vector;
 import org.skewback.frame.Warming;
 import org.skewback.quantity.Quantity;
@@ -54,6 +63,10 @@ public final class FrameEnergyChecks implements Subject {
         routines.put("LinearAnalysis: cantilever in space", FrameEnergyChecks::space);
         routines.put("LargeDisplacementAnalysis: cantilever in space", FrameEnergyChecks::far);
         routines.put("FrameSolution: energy", FrameEnergyChecks::energy);
+        routines.put("MovingLoad: axle on a beam", FrameEnergyChecks::axle);
+        routines.put("Superposition: support loaded and moved", FrameEnergyChecks::sum);
+        routines.put("LinearAnalysis: heavy bar", FrameEnergyChecks::heavyBar);
+        routines.put("SecondOrderAnalysis: taut bars", FrameEnergyChecks::taut);
         routines.put("SecondOrderAnalysis: rod between clamps", FrameEnergyChecks::rod);
         routines.put("SecondOrderAnalysis: cantilever in space", FrameEnergyChecks::bent);
         return routines;
@@ -248,5 +261,150 @@ public final class FrameEnergyChecks implements Subject {
                 "T at the end", Quantity.of(last.torque(), "N·m"),
                 "displacement under the load", Quantity.of(moved.translation().x(), "m"),
                 "twist under the load", Quantity.of(moved.rotation().x(), "rad"));
+    }
+
+    /** An axle on a simple beam that may rise, be rolled about its axis, or bear it beside the axis. */
+    private static Map<String, Quantity> axle(Inputs in) {
+        double length = in.si("length");
+        double slope = in.has("slope") ? in.si("slope") : 0;
+        boolean level = slope == 0;
+        Material material = new Material("m", 2e11, 8e10, 0, 0);
+        Section section = Section.slender("s", 2e-2, 3e-4, 4e-4, 2e-4);
+        Orientation rolled = new Orientation(Vector.Z, in.has("roll") ? in.si("roll") : 0);
+        FrameModelBuilder builder =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node(
+                                "B",
+                                length * StrictMath.cos(slope),
+                                0,
+                                length * StrictMath.sin(slope))
+                        .add(BeamColumn.of("m", "A", "B", material, section).oriented(rolled))
+                        .pin("A")
+                        .hold("A", Motion.ABOUT_X)
+                        .hold("B", Motion.ALONG_Y, Motion.ALONG_Z);
+        FrameModel model = (level ? builder.hold("B", Motion.ABOUT_X) : builder).build();
+        Vector beside = new Vector(0, in.has("beside") ? in.si("beside") : 0, 0);
+        Envelope envelope =
+                new MovingLoad(
+                                LinearAnalysis.of(model),
+                                LoadTrain.of("T", in.si("axle"), 0),
+                                Lane.along("lane", model, List.of("m"), beside),
+                                length / 40)
+                        .envelope(3);
+        Map<String, Quantity> results = new TreeMap<>();
+        for (ForceComponent c : ForceComponent.values()) {
+            String unit = c.isMoment() ? "N·m" : "N";
+            for (int station = 0; station < 2; station++) {
+                String where = c.symbol() + (station == 0 ? " at the start" : " in the middle");
+                results.put(
+                        "largest " + where,
+                        Quantity.of(envelope.largest("m", station, c).value(), unit));
+                results.put(
+                        "smallest " + where,
+                        Quantity.of(envelope.smallest("m", station, c).value(), unit));
+            }
+        }
+        return results;
+    }
+
+    private static Map<String, Quantity> sum(Inputs in) {
+        double length = in.si("length");
+        List<FrameSolution> cases =
+                LinearAnalysis.of(
+                                FrameModel.builder()
+                                        .inPlane()
+                                        .node("A", 0, 0, 0)
+                                        .node("B", length, 0, 0)
+                                        .add(
+                                                BeamColumn.of(
+                                                        "m",
+                                                        "A",
+                                                        "B",
+                                                        new Material("m", 2e11, 8e10, 0, 0),
+                                                        Section.slender("s", 2e-2, 1, 4e-4, 1)))
+                                        .fix("A")
+                                        .spring("B", Motion.ALONG_Z, in.si("stiffness"))
+                                        .build())
+                        .solve(
+                                List.of(
+                                        LoadCase.of(
+                                                "P", NodalLoad.force("A", 0, 0, -in.si("force"))),
+                                        LoadCase.of(
+                                                "S",
+                                                new GroundMovement(
+                                                        "B",
+                                                        new Vector(0, 0, -in.si("settlement")),
+                                                        Vector.ZERO))));
+        FrameSolution both =
+                Superposition.of(cases, new Combination("C", Map.of("P", 2.0, "S", 3.0)));
+        return Map.of(
+                "reaction of the clamp", Quantity.of(both.reaction("A").force().z(), "N"),
+                "reaction of the spring", Quantity.of(both.reaction("B").force().z(), "N"),
+                "strain energy", Quantity.of(both.energy().strain(), "J"),
+                "work", Quantity.of(both.energy().work(), "J"));
+    }
+
+    /** A level bar between two posts that give lengthwise and upward. */
+    private static Map<String, Quantity> heavyBar(Inputs in) {
+        Material material = new Material("m", 2e11, 8e10, in.si("density"), 0);
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", in.si("length"), 0, 0)
+                        .add(
+                                Bar.of(
+                                        "m",
+                                        "A",
+                                        "B",
+                                        material,
+                                        Section.slender("s", in.si("area"), 1, 1, 1)))
+                        .pin("A")
+                        .hold("B", Motion.ALONG_Y)
+                        .spring("B", Motion.ALONG_Z, in.si("stiffness"))
+                        .build();
+        FrameSolution solution =
+                LinearAnalysis.of(model)
+                        .solve(
+                                LoadCase.of(
+                                        "G",
+                                        SelfWeight.standard(),
+                                        NodalLoad.force("B", in.si("pull"), 0, 0)));
+        Movement middle = solution.member("m").movement(in.si("length") / 2);
+        return Map.of(
+                "reaction of the spring", Quantity.of(solution.reaction("B").force().z(), "N"),
+                "turn", Quantity.of(middle.rotation().y(), "rad"),
+                "sinking in the middle", Quantity.of(-middle.translation().z(), "m"),
+                "lengthening to the middle", Quantity.of(middle.translation().x(), "m"));
+    }
+
+    /** Two bars in line, pulled taut by cooling, with a force across where they meet. */
+    private static Map<String, Quantity> taut(Inputs in) {
+        Material material = new Material("m", 2e11, 8e10, 0, 1e-5);
+        Section section = Section.slender("s", 1e-3, 1, 1, 1);
+        double length = in.si("length");
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", length / 2, 0, 0)
+                        .node("C", length, 0, 0)
+                        .add(Bar.of("ab", "A", "B", material, section))
+                        .add(Bar.of("bc", "B", "C", material, section))
+                        .pin("A")
+                        .pin("C")
+                        .spring("B", Motion.ALONG_Y, in.si("stiffness"))
+                        .spring("B", Motion.ALONG_Z, in.si("stiffness"))
+                        .build();
+        FrameSolution solution =
+                SecondOrderAnalysis.of(model)
+                        .solve(
+                                LoadCase.of(
+                                        "P",
+                                        new Warming("ab", -in.si("cooling"), 0, 0),
+                                        new Warming("bc", -in.si("cooling"), 0, 0),
+                                        NodalLoad.force("B", 0, in.si("force"), 0)));
+        return Map.of(
+                "N", Quantity.of(solution.member("ab").start().axial(), "N"),
+                "displacement", Quantity.of(solution.movement("B").translation().y(), "m"));
     }
 }
