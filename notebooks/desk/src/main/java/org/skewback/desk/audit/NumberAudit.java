@@ -7,6 +7,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Json;
 import org.skewback.desk.Problem;
@@ -47,21 +51,47 @@ final class NumberAudit {
     /** A record that has been read, and the digest of its text. */
     private record Kept(SheetRecord record, String digest) {}
 
+    /** What came of a record: its findings, and the record where it can be read. */
+    private record Worked(KeptFindings findings, @Nullable Kept kept) {}
+
+    /** Records do not hang on each other until each is worked out, so that is done side by side. */
     void audit(IssuedManifest manifest) {
-        List<String> read = new ArrayList<>();
-        for (String slug : manifest.slugs()) {
-            if (audit(slug)) {
-                read.add(slug);
+        ExecutorService threads =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        try {
+            List<Future<Worked>> all = new ArrayList<>();
+            for (String slug : manifest.slugs()) {
+                audit(slug, threads, all);
             }
-        }
-        if (read.isEmpty()) {
-            findings.cannotTell(
-                    Subject.NUMBERS, "records", "none is there, so there is nothing to work out");
+            for (Future<Worked> one : all) {
+                take(one.get());
+            }
+            if (all.isEmpty()) {
+                findings.cannotTell(
+                        Subject.NUMBERS,
+                        "records",
+                        "none is there, so there is nothing to work out");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the audit was interrupted", e);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("a record could not be audited", e.getCause());
+        } finally {
+            threads.shutdownNow();
         }
         byNumber.values().forEach(this::auditTaken);
     }
 
-    private boolean audit(String slug) {
+    private void take(Worked worked) {
+        worked.findings().tell(findings);
+        @Nullable Kept kept = worked.kept();
+        if (kept != null) {
+            byNumber.putIfAbsent(kept.record().number(), kept);
+        }
+    }
+
+    private void audit(String slug, ExecutorService threads, List<Future<Worked>> all) {
         String path = "records/" + slug + ".json";
         try {
             @Nullable String closing = closing(slug);
@@ -70,7 +100,7 @@ final class NumberAudit {
                     findings.differs(
                             Subject.NUMBERS, path, "is missing, and its notebook kept a sheet");
                 }
-                return false;
+                return;
             }
             byte[] bytes = holding.read(path, Holding.LONGEST);
             String json = new String(bytes, StandardCharsets.UTF_8);
@@ -83,11 +113,10 @@ final class NumberAudit {
                         path,
                         "is not the record with which its notebook, as run, closes");
             }
-            audit(path, json, Manifest.sha256(new ByteArrayInputStream(bytes)));
-            return true;
+            String digest = Manifest.sha256(new ByteArrayInputStream(bytes));
+            all.add(threads.submit(() -> workOut(path, json, digest)));
         } catch (IOException | Problem e) {
             findings.differs(Subject.NUMBERS, path, String.valueOf(e.getMessage()));
-            return false;
         }
     }
 
@@ -103,7 +132,8 @@ final class NumberAudit {
         return record == null ? null : record.text();
     }
 
-    private void audit(String path, String json, String digest) {
+    private static Worked workOut(String path, String json, String digest) {
+        KeptFindings findings = new KeptFindings();
         RecordIndex index;
         RecordReevaluation again;
         try {
@@ -112,9 +142,8 @@ final class NumberAudit {
         } catch (IllegalArgumentException e) {
             findings.differs(
                     Subject.NUMBERS, path, "is no record that can be read: " + e.getMessage());
-            return;
+            return new Worked(findings, null);
         }
-        byNumber.putIfAbsent(index.record().number(), new Kept(index.record(), digest));
         Reevaluation nodes = again.nodes();
         findings.count(Tally.TAKEN, nodes.count(Outcome.TAKEN));
         findings.count(Tally.WORKED_OUT, nodes.count(Outcome.REPRODUCED));
@@ -155,6 +184,7 @@ final class NumberAudit {
         if (untold > 0) {
             findings.differs(Subject.NUMBERS, index.sheet(), untold + " more places differ");
         }
+        return new Worked(findings, new Kept(index.record(), digest));
     }
 
     private static String quoted(String text) {
