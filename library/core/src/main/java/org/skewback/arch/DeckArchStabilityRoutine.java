@@ -2,6 +2,8 @@ package org.skewback.arch;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.skewback.frame.Buckling;
 import org.skewback.frame.BucklingAnalysis;
 import org.skewback.frame.BucklingMode;
@@ -84,6 +86,9 @@ public final class DeckArchStabilityRoutine
     public Output run(DeckArchRoutine.Input input, Stop stop) {
         DeckArchFrame frame = DeckArchFrame.of(InputDeckArch.of(input));
         LoadCase load = InputDeckArch.load(input, frame);
+        // Vibration shares nothing with buckling but the frame, and takes as long.
+        CompletableFuture<List<Quantity>> frequencies =
+                CompletableFuture.supplyAsync(() -> frequencies(frame));
         Buckling buckling = BucklingAnalysis.of(frame.model()).factors(load, SHAPES);
         List<BucklingMode> shapes =
                 buckling.modes().stream().filter(mode -> mode.factor() > 0).toList();
@@ -118,9 +123,24 @@ public final class DeckArchStabilityRoutine
                 shapes.stream().map(mode -> Quantity.of(mode.factor())).toList(),
                 Arrays.stream(across).mapToObj(Quantity::of).toList(),
                 Arrays.stream(ribs).mapToObj(Quantity::of).toList(),
-                ModalAnalysis.of(frame.model()).modes(FREQUENCIES).list().stream()
-                        .map(Mode::frequency)
-                        .map(frequency -> Quantity.of(frequency, "Hz"))
-                        .toList());
+                found(frequencies));
+    }
+
+    private static List<Quantity> frequencies(DeckArchFrame frame) {
+        return ModalAnalysis.of(frame.model()).modes(FREQUENCIES).list().stream()
+                .map(Mode::frequency)
+                .map(frequency -> Quantity.of(frequency, "Hz"))
+                .toList();
+    }
+
+    private static List<Quantity> found(CompletableFuture<List<Quantity>> frequencies) {
+        try {
+            return frequencies.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw e;
+        }
     }
 }
