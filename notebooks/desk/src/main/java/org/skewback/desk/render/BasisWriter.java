@@ -107,9 +107,7 @@ final class BasisWriter {
         StringBuilder rows = new StringBuilder();
         for (ReadDocument document : whole.documents()) {
             for (Entry entry : document.entries().values()) {
-                if (entry.block() instanceof Block.Given given
-                        && given.quantity().dimension().equals(Dimension.NONE)
-                        && FACTOR.matcher(String.valueOf(given.quantity().symbol())).matches()) {
+                if (entry.block() instanceof Block.Given given && isFactor(given.quantity())) {
                     @Nullable Source source = given.quantity().source();
                     row(
                             rows,
@@ -121,6 +119,13 @@ final class BasisWriter {
             }
         }
         return table("factors", List.of("Factor", "What it is", "Source", "Sheet"), rows);
+    }
+
+    /** An angle bears the letter of a factor of combination, and a unit. */
+    private static boolean isFactor(Quantity quantity) {
+        return quantity.unit().symbol().isEmpty()
+                && quantity.dimension().equals(Dimension.NONE)
+                && FACTOR.matcher(String.valueOf(quantity.symbol())).matches();
     }
 
     private String units() {

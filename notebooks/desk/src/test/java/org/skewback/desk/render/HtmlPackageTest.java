@@ -42,6 +42,14 @@ final class HtmlPackageTest {
         new HtmlPackage().render(SamplePackage.hostile(), folder);
     }
 
+    @Test
+    void anAngleIsNoPartialFactorThoughItBearsTheLetterOfOne() {
+        String basis =
+                new HtmlPackage().pages(ReadPackage.of(SamplePackage.tables())).get("basis.html");
+        assertTrue(basis.contains("on permanent load"), basis);
+        assertFalse(basis.contains("inclination of a face"), basis);
+    }
+
     /** In running text too, a telephone must not scroll sideways. */
     @Test
     void aLongFormulaInTextMayStandOnALineOfItsOwn() {

@@ -414,6 +414,8 @@ final class SamplePackage {
     static RunPackage tables() {
         Sheet sheet = Sheet.numbered("09", "Tables");
         List<Cell> cells = new ArrayList<>();
+        sheet.given("γ_G", 1.35, "", "on permanent load", Source.assumption("an example"));
+        sheet.given("ψ_b", 65, "°", "inclination of a face", Source.assumption("an example"));
         for (int i = 1; i <= 30; i++) {
             for (int line = 0; line < i % 7; line++) {
                 sheet.note("A line of text before table " + i + ".");
