@@ -179,8 +179,7 @@ public final class Formula {
 
     /**
      * Writes the circle's number by its letter (ISO 80000-2) where an author wrote it
-     * into the formula, alone, doubled or squared; sixteen digits of it tell nobody what it is. Any
-     * other number of so many digits was calculated, and has the digits of a result.
+     * into the formula, alone, doubled or squared; sixteen digits of it tell nobody what it is.
      */
     private static Expression leaf(Quantity node) {
         if (!node.unit().symbol().isEmpty() || node.source() != null) {
@@ -194,7 +193,7 @@ public final class Formula {
         } else if (number == Math.PI * Math.PI) {
             return new Power(PI, Rational.of(2));
         }
-        return new Value(Numerals.given(number), "");
+        return value(node);
     }
 
     private static Expression quotient(Expression left, Expression right) {

@@ -138,20 +138,21 @@ public final class Numerals {
      *
      * @param quantity any quantity
      * @return {@link #written} for a leaf in whatever unit, {@link #result} for anything calculated;
-     *     a given of more than 12 digits was not read from its source but calculated, on another
-     *     sheet or by fitting data, and has the digits of a result too
+     *     a leaf of more than 12 digits was neither read from a source nor typed but calculated, on
+     *     another sheet, by fitting data or in the code, and has the digits of a result too
      */
     public static String of(Quantity quantity) {
         double value = quantity.in(quantity.unit());
-        if (!quantity.isAuthors()) {
-            return result(value);
-        }
-        boolean sourced = quantity.shownAgain().source() != null;
-        return sourced ? given(value) : written(clean(value));
+        return quantity.isAuthors() ? given(value) : result(value);
     }
 
-    /** Writes a number as given, or as a result where nobody gives a number of so many digits. */
-    static String given(double value) {
+    /** Writes all digits of a number that an author wrote without a source, so that it reads back. */
+    static String inFull(Quantity quantity) {
+        boolean bare = quantity.isAuthors() && quantity.shownAgain().source() == null;
+        return bare ? written(clean(quantity.in(quantity.unit()))) : of(quantity);
+    }
+
+    private static String given(double value) {
         double cleaned = clean(value);
         if (cleaned == 0 || shortest(cleaned).precision() <= MOST_GIVEN) {
             return written(cleaned);

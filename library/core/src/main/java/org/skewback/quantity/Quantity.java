@@ -962,7 +962,7 @@ public final class Quantity implements Displayable {
 
     /** Symbol and value, for messages. */
     String brief() {
-        String text = Numerals.withUnit(this);
+        String text = Numerals.withUnit(Numerals.inFull(this), unit().symbol());
         String symbol = symbol();
         return symbol == null ? text : symbol + " = " + text;
     }

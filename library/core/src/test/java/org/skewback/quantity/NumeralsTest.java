@@ -54,6 +54,8 @@ class NumeralsTest {
         Source survey = Source.data("west-slope-survey.csv", "rows 3 and 4");
         assertEquals("21.738\u00A0m", given(21.738_000_000_000_056, "m", survey));
         assertEquals("6\u00A0m", given(5.999_999_999_999_987, "m", survey));
-        assertEquals("160.31448971902233", Quantity.of(160.314_489_719_022_33, "").toString());
+        Quantity bare = Quantity.of(160.314_489_719_022_33, "kPa");
+        assertEquals("160.3\u00A0kPa", Numerals.withUnit(bare), "as a sheet shows it");
+        assertEquals("160.31448971902233\u00A0kPa", bare.toString(), "to be read back");
     }
 }

@@ -111,11 +111,10 @@ final class BlockWriter {
     /** Lists numbers, and what stands in many formulas only once. */
     static String each(List<Quantity> numbers) {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        numbers.forEach(number -> counts.merge(number.toString(), 1, Integer::sum));
+        numbers.forEach(number -> counts.merge(value(number), 1, Integer::sum));
         List<String> set = new ArrayList<>();
         counts.forEach(
-                (text, count) ->
-                        set.add(Markup.text(text) + (count > 1 ? " (" + count + " times)" : "")));
+                (text, count) -> set.add(text + (count > 1 ? " (" + count + " times)" : "")));
         return String.join(", ", set);
     }
 
