@@ -144,9 +144,13 @@ public final class PdfPackage implements PackageRenderer {
 
     /** ISO 14289-1, 7.18.5: a link says in words where it leads. */
     private static void nameLinks(Document document) {
-        NodeList links = document.getElementsByTagName("a");
-        for (int i = 0; i < links.getLength(); i++) {
-            Element link = (Element) links.item(i);
+        // The list of the tree is counted anew after every change.
+        NodeList living = document.getElementsByTagName("a");
+        List<Element> links = new ArrayList<>();
+        for (int i = 0; i < living.getLength(); i++) {
+            links.add((Element) living.item(i));
+        }
+        for (Element link : links) {
             if (!link.hasAttribute("title")) {
                 link.setAttribute("title", link.getTextContent());
             }
