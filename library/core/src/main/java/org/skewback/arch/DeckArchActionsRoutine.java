@@ -28,7 +28,6 @@ import org.skewback.train.TrainLoad;
 public final class DeckArchActionsRoutine
         implements Routine<DeckArchActionsRoutine.Input, DeckArchActionsRoutine.Output> {
 
-    private static final String PINNED_THEN_FIXED = "pinned, then fixed";
     private static final int EIGHTHS = 4;
 
     /** Makes the routine. */
@@ -266,30 +265,10 @@ public final class DeckArchActionsRoutine
 
     @Override
     public Output run(Input input, Stop stop) {
-        boolean later = input.hinges().equals(PINNED_THEN_FIXED);
-        Quantity none = Quantity.of(0, "kN/m");
-        Quantity begin = Quantity.of(0, "m");
-        DeckArchFrame frame =
-                DeckArchFrame.of(
-                        InputDeckArch.of(
-                                input.arch(
-                                        later ? "fixed" : input.hinges(),
-                                        input.weightFactor(),
-                                        none,
-                                        begin,
-                                        input.span())));
-        LinearAnalysis analysis = LinearAnalysis.of(frame.model());
-        DeckArchRoutine.Input raised =
-                input.arch(
-                        later ? "two-hinged" : input.hinges(),
-                        input.weightFactor(),
-                        input.onDeck(),
-                        begin,
-                        input.span());
-        DeckArchFrame first = later ? DeckArchFrame.of(InputDeckArch.of(raised)) : frame;
-        FrameSolution permanent =
-                (later ? LinearAnalysis.of(first.model()) : analysis)
-                        .solve(InputDeckArch.load(raised, first));
+        RaisedArch raised =
+                RaisedArch.of(input, input.hinges(), input.weightFactor(), input.onDeck());
+        DeckArchFrame frame = raised.frame();
+        LinearAnalysis analysis = raised.analysis();
         stop.check();
         double depth = input.deckDepth().in("m");
         List<FrameSolution> solutions =
@@ -346,7 +325,7 @@ public final class DeckArchActionsRoutine
                         step);
         return new Output(
                 sections.stream().map(s -> Quantity.of(s.position(), "m")).toList(),
-                forces(permanent, sections),
+                forces(raised.permanent(), sections),
                 forces(solutions.get(0), sections),
                 forces(solutions.get(1), sections),
                 forces(solutions.get(2), sections),
@@ -355,7 +334,7 @@ public final class DeckArchActionsRoutine
                 forces(solutions.get(5), sections),
                 largest,
                 smallest,
-                Quantity.of(first.thrust(permanent), "N"),
+                Quantity.of(raised.first().thrust(raised.permanent()), "N"),
                 Quantity.of(frame.thrust(solutions.get(0)), "N"),
                 Quantity.of(sinking.largest(), "m"),
                 Quantity.of(-sinking.smallest(), "m"),

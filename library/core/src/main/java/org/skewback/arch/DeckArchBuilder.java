@@ -193,8 +193,8 @@ final class DeckArchBuilder {
         node(hinge, x, side, axis.y(x));
         hold(hinge);
         // The hinge takes the thrust of both chords, so its end frame is bent by the whole of it
-        // over
-        // half their distance. What carries that is as deep as a panel is wide, and hardly gives.
+        // over half their distance. What carries that is as deep as a panel is wide, and hardly
+        // gives.
         Section stiff =
                 Section.of(
                         "end frame",

@@ -4,21 +4,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.skewback.data.CsvTable;
 import org.skewback.frame.CombinationRule;
 import org.skewback.frame.Envelope;
 import org.skewback.frame.ForceComponent;
 import org.skewback.frame.FrameSolution;
-import org.skewback.frame.LinearAnalysis;
 import org.skewback.frame.Load;
 import org.skewback.frame.LoadCase;
-import org.skewback.frame.Material;
 import org.skewback.frame.SectionForces;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Routine;
 import org.skewback.quantity.Stop;
-import org.skewback.steel.Box;
-import org.skewback.steel.Section;
 
 /**
  * Worst combinations of actions over the whole frame of a deck arch, each force with those that act beside it in
@@ -33,7 +30,6 @@ import org.skewback.steel.Section;
 public final class DeckArchMembersRoutine
         implements Routine<DeckArchMembersRoutine.Input, DeckArchMembersRoutine.Output> {
 
-    private static final String PINNED_THEN_FIXED = "pinned, then fixed";
     private static final String PERMANENT = "permanent load";
     private static final String TRAIN = "rail traffic";
     private static final int CELLS_OF_A_BAY = 4;
@@ -295,33 +291,18 @@ public final class DeckArchMembersRoutine
 
     @Override
     public Output run(Input input, Stop stop) {
-        boolean later = input.hinges().equals(PINNED_THEN_FIXED);
-        DeckArchFrame frame =
-                DeckArchFrame.of(InputDeckArch.of(raised(input, later ? "fixed" : input.hinges())));
-        DeckArchRoutine.Input raised = raised(input, later ? "two-hinged" : input.hinges());
-        DeckArchFrame first = later ? DeckArchFrame.of(InputDeckArch.of(raised)) : frame;
-        FrameSolution permanent =
-                LinearAnalysis.of(first.model()).solve(InputDeckArch.load(raised, first));
+        RaisedArch raised =
+                RaisedArch.of(input, input.hinges(), input.weightFactor(), input.onDeck());
         stop.check();
-        Map<String, List<LoadCase>> cases = cases(input, frame);
+        Map<String, List<LoadCase>> cases = cases(input, raised.frame());
         List<FrameSolution> solutions =
-                LinearAnalysis.of(frame.model())
-                        .solve(cases.values().stream().flatMap(List::stream).toList());
+                raised.analysis().solve(cases.values().stream().flatMap(List::stream).toList());
         List<Envelope> envelopes = new ArrayList<>();
         for (Map<String, double[]> situation : situations(input.situations()).values()) {
             stop.check();
-            envelopes.add(envelope(situation, permanent, cases, solutions));
+            envelopes.add(envelope(situation, raised.permanent(), cases, solutions));
         }
-        return output(frame, envelopes, strength(input));
-    }
-
-    private static DeckArchRoutine.Input raised(Input input, String springings) {
-        return input.arch(
-                springings,
-                input.weightFactor(),
-                input.onDeck(),
-                Quantity.of(0, "m"),
-                input.span());
+        return output(input, raised.frame(), envelopes);
     }
 
     /** Load cases by action; of the train first all quarter bays, then the axles in each of them. */
@@ -505,78 +486,12 @@ public final class DeckArchMembersRoutine
                         .plus(1, always);
     }
 
-    private record Strength(
-            Quantity area,
-            Quantity secondMoment,
-            Quantity modulusOfSection,
-            Quantity modulus,
-            Quantity yield,
-            Quantity partialFactor,
-            Quantity imperfection,
-            Quantity momentFactor) {
-
-        double utilisation(double length, double compression, double inPlane, double across) {
-            Quantity plastic = area.times(yield);
-            Quantity reduction =
-                    ColumnStrength.reduction(
-                            ColumnStrength.slenderness(plastic, critical(length)), imperfection);
-            Quantity moment = modulusOfSection.times(yield).over(partialFactor);
-            double pressed = Math.max(0, compression);
-            Quantity share =
-                    Quantity.of(pressed, "N").over(plastic.times(reduction).over(partialFactor));
-            Quantity factor =
-                    compression > 0
-                            ? ColumnStrength.interaction(
-                                    momentFactor,
-                                    ColumnStrength.slenderness(plastic, critical(length)),
-                                    share)
-                            : Quantity.of(1);
-            double used =
-                    ColumnStrength.utilisation(
-                                    share,
-                                    share,
-                                    factor.times(Quantity.of(inPlane, "N·m").over(moment)),
-                                    factor.times(Quantity.of(across, "N·m").over(moment)))
-                            .si();
-            // A section at an end of the member is not helped by what bends it between its ends,
-            // nor by C_m.
-            double section =
-                    Math.abs(compression) / plastic.over(partialFactor).si()
-                            + (inPlane + across) / moment.si();
-            return Math.max(used, section);
-        }
-
-        private Quantity critical(double length) {
-            return ColumnStrength.critical(modulus, secondMoment, Quantity.of(length, "m"));
-        }
-    }
-
-    private static Strength strength(Input input) {
-        Box box =
-                new Box(
-                        input.chordSide().in("m"),
-                        input.chordSide().in("m"),
-                        input.chordPlate().in("m"),
-                        input.chordPlate().in("m"));
-        Section section = box.section("chord");
-        double second = section.inertiaY();
-        return new Strength(
-                Quantity.of(section.area(), "m²"),
-                Quantity.of(second, "m⁴"),
-                Quantity.of(2 * second / input.chordSide().in("m"), "m³"),
-                Quantity.of(Material.steel().youngModulus(), "Pa"),
-                input.yieldStrength(),
-                input.partialFactor(),
-                input.imperfectionFactor(),
-                input.momentFactor());
-    }
-
-    private static Output output(DeckArchFrame frame, List<Envelope> envelopes, Strength strength) {
+    private static Output output(Input input, DeckArchFrame frame, List<Envelope> envelopes) {
         List<Chord> chords = new ArrayList<>();
         for (List<String> row : frame.leftRib()) {
             for (int i = 0; i < row.size(); i++) {
                 double middle = (frame.panelPoints().get(i) + frame.panelPoints().get(i + 1)) / 2;
-                chords.add(chord(row.get(i), middle, envelopes, strength));
+                chords.add(chord(input, row.get(i), middle, envelopes));
             }
         }
         return new Output(
@@ -605,50 +520,52 @@ public final class DeckArchMembersRoutine
             double utilisation) {}
 
     private static Chord chord(
-            String member, double position, List<Envelope> envelopes, Strength strength) {
+            Input input, String member, double position, List<Envelope> envelopes) {
         double[] stations = envelopes.get(0).stations(member);
         double length = stations[stations.length - 1];
-        Chord worst = new Chord(position, length, 0, 0, 0, 0, 0, -1);
+        ChordStrength strength = ChordStrength.of(input, length);
         double compression = 0;
         double pull = 0;
-        for (Envelope envelope : envelopes) {
-            for (int station = 0; station < stations.length; station++) {
-                for (ForceComponent component : ForceComponent.values()) {
-                    for (SectionForces forces :
-                            List.of(
-                                    envelope.largest(member, station, component).concurrent(),
-                                    envelope.smallest(member, station, component).concurrent())) {
-                        compression = Math.max(compression, -forces.axial());
-                        pull = Math.max(pull, forces.axial());
-                        double inPlane = Math.abs(forces.momentY());
-                        double across = Math.abs(forces.momentZ());
-                        double used =
-                                strength.utilisation(length, -forces.axial(), inPlane, across);
-                        if (used > worst.utilisation) {
-                            worst =
-                                    new Chord(
-                                            position,
-                                            length,
-                                            0,
-                                            0,
-                                            -forces.axial(),
-                                            inPlane,
-                                            across,
-                                            used);
-                        }
-                    }
-                }
+        double most = -1;
+        SectionForces governing = null;
+        for (SectionForces forces : together(member, stations.length, envelopes)) {
+            compression = Math.max(compression, -forces.axial());
+            pull = Math.max(pull, forces.axial());
+            double used =
+                    strength.utilisation(
+                            -forces.axial(),
+                            Math.abs(forces.momentY()),
+                            Math.abs(forces.momentZ()));
+            if (used > most) {
+                most = used;
+                governing = forces;
             }
         }
+        Objects.requireNonNull(governing, "forces of a chord");
         return new Chord(
                 position,
                 length,
                 compression,
                 pull,
-                worst.governing,
-                worst.inPlane,
-                worst.across,
-                worst.utilisation);
+                -governing.axial(),
+                Math.abs(governing.momentY()),
+                Math.abs(governing.momentZ()),
+                most);
+    }
+
+    /** All forces of a member that act together where one of them is largest or smallest. */
+    private static List<SectionForces> together(
+            String member, int stations, List<Envelope> envelopes) {
+        List<SectionForces> all = new ArrayList<>();
+        for (Envelope envelope : envelopes) {
+            for (int station = 0; station < stations; station++) {
+                for (ForceComponent component : ForceComponent.values()) {
+                    all.add(envelope.largest(member, station, component).concurrent());
+                    all.add(envelope.smallest(member, station, component).concurrent());
+                }
+            }
+        }
+        return all;
     }
 
     private static Quantity largest(List<Envelope> envelopes, String... beginnings) {

@@ -82,7 +82,7 @@ final class InputDeckArch {
         return new LoadCase("load of the routine", loads);
     }
 
-    private static Box square(Quantity side, Quantity plate) {
+    static Box square(Quantity side, Quantity plate) {
         return new Box(side.in("m"), side.in("m"), plate.in("m"), plate.in("m"));
     }
 }
