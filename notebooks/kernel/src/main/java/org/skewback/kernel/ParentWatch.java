@@ -5,13 +5,13 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Ends the kernel when the program that started it has ended, so that none is left behind.
+ * Ends a process when the program that started it has ended, so that none is left behind.
  *
- * <p>Jupyter names that program in the environment variable {@value #VARIABLE}: on POSIX systems by
+ * <p>For a kernel, Jupyter names that program in the environment variable {@value #VARIABLE}: on POSIX systems by
  * its process number, on Windows by a handle, which Java cannot use; there the process that started
  * this one is watched.
  */
-final class ParentWatch {
+public final class ParentWatch {
 
     static final String VARIABLE = "JPY_PARENT_PID";
     private static final long PERIOD_MILLIS = 1000;
@@ -48,16 +48,20 @@ final class ParentWatch {
     static void start(Runnable ended) {
         Optional<ProcessHandle> parent = ProcessHandle.current().parent();
         watched(System.getenv(), System.getProperty("os.name"), parent)
-                .ifPresent(
-                        process -> {
-                            boolean isParent = parent.equals(Optional.of(process));
-                            Thread thread =
-                                    new Thread(
-                                            () -> watch(process, isParent, ended),
-                                            "skewback-parent");
-                            thread.setDaemon(true);
-                            thread.start();
-                        });
+                .ifPresent(process -> start(process, parent.equals(Optional.of(process)), ended));
+    }
+
+    /**
+     * Calls back, on a thread of its own that keeps nothing alive, once a process has ended.
+     *
+     * @param process the process to watch
+     * @param isParent whether that started this one
+     * @param ended what to do then
+     */
+    public static void start(ProcessHandle process, boolean isParent, Runnable ended) {
+        Thread thread = new Thread(() -> watch(process, isParent, ended), "skewback-parent");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private static void watch(ProcessHandle process, boolean isParent, Runnable ended) {

@@ -5,11 +5,11 @@ import java.lang.management.ManagementFactory;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.skewback.desk.Problem;
 import org.skewback.desk.jupyter.KernelCommand;
+import org.skewback.kernel.ParentWatch;
 
 /**
  * This program once more, in a Java that takes half the memory and half the time for pages: by itself
@@ -27,7 +27,6 @@ public final class LeanJava {
     private static final List<String> OPTIONS =
             List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xms64m");
 
-    private static final long PERIOD_MILLIS = 200;
     private static final Duration FAREWELL = Duration.ofSeconds(10);
     private static final int KILLED = 128 + 9;
     private static final int ENDED = 128 + 15;
@@ -110,30 +109,10 @@ public final class LeanJava {
     /** Lets this process, where it is the second one, end in good order once the first is gone. */
     public static void endWithFirst() {
         @Nullable String number = System.getProperty(FIRST);
-        if (number == null) {
-            return;
+        if (number != null) {
+            Runnable end = () -> System.exit(ENDED);
+            ProcessHandle.of(Long.parseLong(number))
+                    .ifPresentOrElse(first -> ParentWatch.start(first, true, end), end);
         }
-        long first = Long.parseLong(number);
-        Thread watch = new Thread(() -> watch(first), "watch-first");
-        watch.setDaemon(true);
-        watch.start();
-    }
-
-    private static void watch(long first) {
-        try {
-            // A process that has ended counts as alive until somebody asks how, but its children
-            // are given to another parent at once.
-            while (isParent(first)) {
-                Thread.sleep(PERIOD_MILLIS);
-            }
-            System.exit(ENDED);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private static boolean isParent(long first) {
-        Optional<ProcessHandle> parent = ProcessHandle.current().parent();
-        return parent.isPresent() && parent.get().pid() == first && parent.get().isAlive();
     }
 }
