@@ -136,9 +136,13 @@ final class MarkdownSheet {
     }
 
     private static String picture(Block.Drawn drawn) {
-        String data =
-                Base64.getEncoder().encodeToString(drawn.svg().getBytes(StandardCharsets.UTF_8));
-        return "![" + escape(drawn.description()) + "](data:image/svg+xml;base64," + data + ")";
+        return "![" + escape(drawn.description()) + "](" + address(drawn.svg()) + ")";
+    }
+
+    /** Writes a picture as an address that holds it (RFC 2397). */
+    static String address(String svg) {
+        return "data:image/svg+xml;base64,"
+                + Base64.getEncoder().encodeToString(svg.getBytes(StandardCharsets.UTF_8));
     }
 
     private static String table(String name, Table table) {

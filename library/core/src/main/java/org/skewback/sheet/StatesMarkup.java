@@ -3,9 +3,9 @@ package org.skewback.sheet;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.Base64;
 import java.util.HexFormat;
 import java.util.List;
+import org.skewback.quantity.HtmlWriter;
 
 /**
  * Writes the states of a figure for a notebook, as radio buttons that a style shows the states by. The
@@ -86,16 +86,13 @@ final class StatesMarkup {
     private static String image(FigureStates.State state) {
         return "<img alt=\""
                 + escape(state.description())
-                + "\" src=\"data:image/svg+xml;base64,"
-                + Base64.getEncoder().encodeToString(state.svg().getBytes(StandardCharsets.UTF_8))
+                + "\" src=\""
+                + MarkdownSheet.address(state.svg())
                 + "\">";
     }
 
     private static String escape(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;")
+        return HtmlWriter.text(text)
                 .replace("$", "&#36;")
                 .replace("\\", "&#92;")
                 .replace("\n", " ");
