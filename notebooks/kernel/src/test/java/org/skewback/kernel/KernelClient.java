@@ -263,6 +263,11 @@ final class KernelClient implements AutoCloseable {
         }
     }
 
+    /** Waits for the reply to what was sent on the shell channel, not for what is published. */
+    void awaitReply(Message request) throws IOException {
+        reply(shell, request);
+    }
+
     /** Waits for what belongs to a request: the reply and all that is published until it is idle. */
     Run await(Message request) throws IOException {
         JsonNode reply = reply(shell, request).content();

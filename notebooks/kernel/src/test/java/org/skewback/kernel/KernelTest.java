@@ -639,6 +639,8 @@ class KernelTest {
         client.published(endless, "display_data");
         client.askControl("interrupt_request");
         assertEquals("ended", client.published(endless, "stream").content().path("text").asText());
+        // What is asked before the cell has failed would be aborted with it.
+        client.awaitReply(endless);
     }
 
     @Test
