@@ -28,6 +28,7 @@ final class History {
     private @Nullable HistoryFile file;
     private final List<Entry> own = new ArrayList<>();
     private final Queue<Entry> notYetKept = new ArrayDeque<>();
+    private boolean begun;
     private int session;
 
     History(Optional<HistoryFile> file) {
@@ -58,6 +59,12 @@ final class History {
         }
     }
 
+    /** Has what is added from now on belong to another session. */
+    synchronized void beginSession() {
+        keep();
+        begun = false;
+    }
+
     private void giveUp(IOException e) {
         file = null;
         KernelSockets.log("the history is not kept over sessions", e);
@@ -65,8 +72,9 @@ final class History {
 
     private int session() {
         HistoryFile kept = file;
-        if (session == 0) {
-            session = 1;
+        if (!begun) {
+            begun = true;
+            session++;
             if (kept != null) {
                 try {
                     session = kept.begin();

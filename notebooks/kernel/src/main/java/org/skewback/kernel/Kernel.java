@@ -50,6 +50,7 @@ public final class Kernel implements CellEvents {
     private static final Set<String> IN_TURN =
             Set.of(
                     "execute_request",
+                    "afresh_request",
                     "is_complete_request",
                     "complete_request",
                     "inspect_request",
@@ -226,6 +227,10 @@ public final class Kernel implements CellEvents {
         switch (request.type()) {
             case "kernel_info_request" -> reply(channel, request, Replies.kernelInfo());
             case "execute_request" -> execute(channel, request);
+            case "afresh_request" -> {
+                beginAfresh(content.path("environment"));
+                reply(channel, request, Replies.ok());
+            }
             case "is_complete_request" -> reply(channel, request, completeness(content));
             case "complete_request" -> reply(channel, request, completions(content));
             case "inspect_request" -> reply(channel, request, inspection(content));
@@ -263,6 +268,26 @@ public final class Kernel implements CellEvents {
                             Replies.error(
                                     "NotSupported", "this kernel does not know " + request.type()));
         }
+    }
+
+    /**
+     * Serves another notebook as a kernel that has just started would: nothing that cells declared, ran, put
+     * on their class path or opened is left, and a worker of its own runs the cells. Whoever drives many
+     * notebooks is spared the start of a compiler for each of them. The message specification has no such
+     * request; a kernel that does not know it refuses it.
+     *
+     * @param environment further environment variables for the cells
+     */
+    private void beginAfresh(JsonNode environment) {
+        Map<String, String> variables = new LinkedHashMap<>();
+        environment
+                .properties()
+                .forEach(entry -> variables.put(entry.getKey(), entry.getValue().asText("")));
+        evaluator.beginAfresh(variables);
+        executionCount = 0;
+        comms.clear();
+        parents.clear();
+        history.beginSession();
     }
 
     private ObjectNode comms(String target) {

@@ -1,9 +1,12 @@
 package org.skewback.kernel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -75,6 +78,47 @@ class KernelRecoveryTest {
         try (KernelClient other = new KernelClient(folder, Map.of())) {
             assertEquals("ok", other.askControl("shutdown_request").path("status").asText());
             assertEquals(0, other.exitStatus());
+        }
+    }
+
+    @Test
+    void nothingOfTheLastNotebookIsLeftWhenItBeginsAfresh(@TempDir Path folder) throws Exception {
+        try (KernelClient other =
+                new KernelClient(folder, Map.of("SHELF", "the first", "KEPT", "as launched"))) {
+            Files.createFile(Files.createDirectory(folder.resolve("classes")).resolve("some"));
+            other.run("%classpath " + folder.resolve("classes"));
+            other.run(
+                    "int x = 1; static int twice(int n) { return 2 * n; } System.setProperty(\"p\","
+                            + " \"q\");");
+            String worker = other.run("ProcessHandle.current().pid()").text();
+            ObjectNode second = KernelClient.object();
+            second.putObject("environment").put("SHELF", "the second");
+            assertEquals("ok", other.ask("afresh_request", second).path("status").asText());
+
+            KernelClient.Run run =
+                    other.run("System.getenv(\"SHELF\") + \", \" + System.getenv(\"KEPT\")");
+            assertEquals("the second, as launched", run.text());
+            assertEquals(1, run.reply().path("execution_count").asInt());
+            assertEquals("error", other.run("x").reply().path("status").asText());
+            assertEquals("error", other.run("twice(2)").reply().path("status").asText());
+            assertEquals("null", other.run("System.getProperty(\"p\")").text());
+            assertEquals(
+                    "nothing is on the class path yet\n", other.run("%classpath").stream("stdout"));
+            assertNotEquals(worker, other.run("ProcessHandle.current().pid()").text());
+            assertTrue(ProcessHandle.of(Long.parseLong(worker)).isEmpty());
+        }
+    }
+
+    @Test
+    void itBeginsAfreshWhileItStillStarts(@TempDir Path folder) throws Exception {
+        try (KernelClient other = new KernelClient(folder, Map.of())) {
+            for (int i = 0; i < 3; i++) {
+                other.ask("afresh_request", KernelClient.object());
+            }
+            assertEquals("2", other.run("1 + 1").text());
+            assertEquals(
+                    "1",
+                    other.run("ProcessHandle.current().parent().get().children().count()").text());
         }
     }
 

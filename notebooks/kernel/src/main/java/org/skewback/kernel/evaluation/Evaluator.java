@@ -65,11 +65,13 @@ public final class Evaluator implements Closeable {
     private final CellEvents events;
     private final Path folder;
     private final Path workerJar;
-    private final ClassPath classPath;
+    private final Libraries libraries;
     private final HeapTidying tidying = new HeapTidying();
     private final Set<Integer> reserved;
     private final int renewAfter;
     private CompletableFuture<JavaSession> session;
+    private ClassPath classPath;
+    private Map<String, String> environment = Map.of();
     private boolean cellsAreNamed;
     private volatile boolean closed;
     private volatile @Nullable Running running;
@@ -93,6 +95,7 @@ public final class Evaluator implements Closeable {
         this.events = events;
         this.reserved = Set.copyOf(reserved);
         this.renewAfter = renewAfter;
+        this.libraries = libraries;
         this.classPath = new ClassPath(libraries);
         this.folder = Files.createTempDirectory("skewback-kernel-");
         Path installed = InstalledWorker.ofThisKernel().jar();
@@ -109,10 +112,12 @@ public final class Evaluator implements Closeable {
 
     private CompletableFuture<JavaSession> start() {
         List<Path> paths = classPath.paths();
+        Map<String, String> variables = environment;
         return CompletableFuture.supplyAsync(
                 () -> {
                     try {
-                        return new JavaSession(workerJar, events, paths, reserved, renewAfter);
+                        return new JavaSession(
+                                workerJar, events, paths, variables, reserved, renewAfter);
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
@@ -191,6 +196,24 @@ public final class Evaluator implements Closeable {
     private void closeSession() {
         if (session.isDone() && !session.isCompletedExceptionally()) {
             session.join().close();
+        }
+    }
+
+    /**
+     * Forgets all that cells have declared, run and put on their class path, ends the worker and starts
+     * another. To be called between cells, by the thread that runs them.
+     *
+     * @param variables environment variables for the cells, besides those of this process
+     */
+    public void beginAfresh(Map<String, String> variables) {
+        // One that is still starting would go on to start, and stay.
+        session.handle((started, problem) -> started).join();
+        closeSession();
+        environment = Map.copyOf(variables);
+        classPath = new ClassPath(libraries);
+        cellsAreNamed = false;
+        if (!closed) {
+            session = start();
         }
     }
 

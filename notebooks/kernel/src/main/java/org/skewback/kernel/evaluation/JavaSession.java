@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -49,6 +50,7 @@ final class JavaSession implements Closeable {
      * @param workerJar jar of the worker's classes
      * @param events told what the cells do
      * @param classPath class path to begin with
+     * @param environment environment variables for the worker, besides those of this process
      * @param reserved ports that the worker's connection must not take
      * @param renewAfter after how many pieces of code JShell is replaced, if no more is declared
      * @throws IOException if the worker cannot be started
@@ -57,12 +59,14 @@ final class JavaSession implements Closeable {
             Path workerJar,
             CellEvents events,
             Collection<Path> classPath,
+            Map<String, String> environment,
             Set<Integer> reserved,
             int renewAfter)
             throws IOException {
         worker =
                 new WorkerProcess(
                         workerJar,
+                        environment,
                         events,
                         (run, thread, exception) ->
                                 events.printed(

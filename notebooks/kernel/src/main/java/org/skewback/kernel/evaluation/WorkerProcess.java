@@ -67,12 +67,18 @@ final class WorkerProcess implements Closeable {
      * Starts a worker; it is connected in the background.
      *
      * @param jar jar of the worker's classes
+     * @param environment environment variables for the VM, besides those of this process
      * @param events told what the cells do
      * @param failures told of threads of the cells that fail
      * @param reserved whether a port is meant for somebody else
      * @throws IOException if the VM cannot be started
      */
-    WorkerProcess(Path jar, CellEvents events, ThreadFailures failures, IntPredicate reserved)
+    WorkerProcess(
+            Path jar,
+            Map<String, String> environment,
+            CellEvents events,
+            ThreadFailures failures,
+            IntPredicate reserved)
             throws IOException {
         this.events = events;
         this.failures = failures;
@@ -110,11 +116,12 @@ final class WorkerProcess implements Closeable {
             command.addAll(InstalledWorker.words(System.getenv(OPTIONS)));
             command.addAll(List.of("-jar", jar.toString()));
             // What the VM itself prints must not get between the kernel and its launcher.
-            process =
+            ProcessBuilder builder =
                     new ProcessBuilder(command)
                             .redirectOutput(ProcessBuilder.Redirect.INHERIT)
-                            .redirectError(ProcessBuilder.Redirect.INHERIT)
-                            .start();
+                            .redirectError(ProcessBuilder.Redirect.INHERIT);
+            builder.environment().putAll(environment);
+            process = builder.start();
             OutputStream start = process.getOutputStream();
             start.write(
                     (server.getLocalPort() + "\n" + token + "\n")
