@@ -115,8 +115,10 @@ final class JavaSession implements Closeable {
             begin(now.declared());
             return false;
         }
-        announced = true;
-        return true;
+        // Where most of what was run still holds, a new one would be hardly leaner.
+        nextRenewal = RENEW_TIMES_DECLARED * now.declared().size();
+        announced = now.evaluations() >= nextRenewal;
+        return announced;
     }
 
     /** Whether a second JShell is being made. */
