@@ -79,7 +79,7 @@ public final class Skewback implements Runnable {
         }
     }
 
-    /** Makes the readable forms of an issue, in the order in which they are made. */
+    /** Makes the readable forms of an issue. */
     private static List<PackageRenderer> renderers() {
         return List.of(new HtmlPackage(), new PdfPackage());
     }

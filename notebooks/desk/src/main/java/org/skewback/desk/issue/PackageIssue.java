@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,7 @@ import org.skewback.desk.Problem;
 import org.skewback.desk.checking.Checking;
 import org.skewback.desk.checking.CheckingReader;
 import org.skewback.desk.jupyter.KernelLauncher;
+import org.skewback.desk.jupyter.LastingKernels;
 import org.skewback.desk.notebook.Notebook;
 import org.skewback.desk.notebook.NotebookReader;
 import org.skewback.desk.notebook.NotebookWriter;
@@ -52,7 +54,7 @@ public final class PackageIssue {
      * Makes an issuer.
      *
      * @param kernels starts the kernels
-     * @param renderers make the readable forms, in this order
+     * @param renderers make the readable forms, none from what another has made
      * @param software versions to state, by name, in the order to print
      * @param localRepository local Maven repository for the kernels, or null for their own choice
      * @param progress hears how far it has come
@@ -255,7 +257,17 @@ public final class PackageIssue {
     /** Runs the notebooks, side by side where none needs another, and saves each one's record. */
     private SheetRunner.Ran[] runAll(
             List<Sheet> sheets, Path records, Map<String, String> environment) throws Problem {
-        EndableKernels endable = new EndableKernels(kernels);
+        try (LastingKernels lasting = new LastingKernels(kernels, Set.of(RECORDS))) {
+            return runAll(sheets, records, environment, new EndableKernels(lasting));
+        }
+    }
+
+    private SheetRunner.Ran[] runAll(
+            List<Sheet> sheets,
+            Path records,
+            Map<String, String> environment,
+            EndableKernels endable)
+            throws Problem {
         SheetRunner runner = new SheetRunner(endable, progress);
         SheetRunner.Ran[] ran = new SheetRunner.Ran[sheets.size()];
         List<ParallelRun.Work> work = new ArrayList<>();
@@ -277,7 +289,9 @@ public final class PackageIssue {
                         }
                     });
         }
-        new ParallelRun(atOnce).run(work, needs, endable::end);
+        List<Integer> sizes =
+                sheets.stream().map(sheet -> sheet.notebook().cells().size()).toList();
+        new ParallelRun(atOnce).run(work, needs, sizes, endable::end);
         return ran;
     }
 
@@ -337,21 +351,33 @@ public final class PackageIssue {
                 throw Problem.of("cannot write " + to, e);
             }
         }
+        List<ParallelRun.Work> forms = new ArrayList<>();
         for (PackageRenderer renderer : renderers) {
-            try {
-                renderer.render(run, staging);
-            } catch (IOException e) {
-                throw Problem.of("the pages could not be made", e);
-            } catch (UncheckedIOException | IllegalArgumentException e) {
-                throw new Problem("the pages could not be made: " + e.getMessage(), e);
-            }
+            forms.add(() -> render(renderer, run, staging));
         }
+        new ParallelRun(atOnce)
+                .run(
+                        forms,
+                        Collections.nCopies(forms.size(), Set.of()),
+                        Collections.nCopies(forms.size(), 1),
+                        () -> {});
         try {
             save(
                     staging.resolve(Manifest.FILE),
                     Manifest.of(staging, run.info(), run.environment()));
         } catch (IOException e) {
             throw Problem.of("cannot write the manifest", e);
+        }
+    }
+
+    private static void render(PackageRenderer renderer, RunPackage run, Path staging)
+            throws Problem {
+        try {
+            renderer.render(run, staging);
+        } catch (IOException e) {
+            throw Problem.of("the pages could not be made", e);
+        } catch (UncheckedIOException | IllegalArgumentException e) {
+            throw new Problem("the pages could not be made: " + e.getMessage(), e);
         }
     }
 

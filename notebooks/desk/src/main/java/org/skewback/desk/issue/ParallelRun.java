@@ -1,6 +1,7 @@
 package org.skewback.desk.issue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -36,31 +37,54 @@ final class ParallelRun {
      *
      * @param work the pieces
      * @param needs for each the positions of earlier ones that it needs
+     * @param sizes for each how long it takes, in any measure
      * @param end called once where a piece fails while others run
      * @throws Problem the first of the pieces' problems; no piece runs any more then
      */
-    void run(List<Work> work, List<Set<Integer>> needs, End end) throws Problem {
-        ExecutorService threads = Executors.newFixedThreadPool(Math.min(atOnce, work.size()));
+    void run(List<Work> work, List<Set<Integer>> needs, List<Integer> sizes, End end)
+            throws Problem {
+        ExecutorService threads =
+                Executors.newFixedThreadPool(Math.max(1, Math.min(atOnce, work.size())));
         try {
-            run(work, needs, end, new ExecutorCompletionService<>(threads));
+            run(work, needs, order(needs, sizes), end, new ExecutorCompletionService<>(threads));
         } finally {
             threads.shutdown();
         }
     }
 
+    /**
+     * In which order to begin: side by side, first what most of the rest waits for, so that the end does
+     * not wait for a long chain that began late; one by one, as they stand.
+     */
+    private List<Integer> order(List<Set<Integer>> needs, List<Integer> sizes) {
+        int[] untilEnd = new int[sizes.size()];
+        List<Integer> order = new ArrayList<>();
+        for (int i = sizes.size() - 1; i >= 0; i--) {
+            order.add(0, i);
+            untilEnd[i] += sizes.get(i);
+            for (int need : needs.get(i)) {
+                untilEnd[need] = Math.max(untilEnd[need], untilEnd[i]);
+            }
+        }
+        if (atOnce > 1) {
+            order.sort(Comparator.comparingInt(i -> -untilEnd[i]));
+        }
+        return order;
+    }
+
     private void run(
-            List<Work> work, List<Set<Integer>> needs, End end, CompletionService<Integer> threads)
+            List<Work> work,
+            List<Set<Integer>> needs,
+            List<Integer> waiting,
+            End end,
+            CompletionService<Integer> threads)
             throws Problem {
         Set<Integer> done = new HashSet<>();
-        List<Integer> waiting = new ArrayList<>();
-        for (int i = 0; i < work.size(); i++) {
-            waiting.add(i);
-        }
         int running = 0;
         @Nullable Problem first = null;
         @Nullable RuntimeException fault = null;
         while (true) {
-            // In reading order, and no more than can run, so that progress reads as the package.
+            // No more than can run, so that what comes first of those that may is still open.
             for (int i = 0;
                     first == null && fault == null && i < waiting.size() && running < atOnce; ) {
                 int next = waiting.get(i);
@@ -86,7 +110,7 @@ final class ParallelRun {
                 if (e.getCause() instanceof Problem problem) {
                     first = first == null && fault == null ? problem : first;
                 } else if (fault == null) {
-                    fault = new IllegalStateException("a sheet could not be run", e.getCause());
+                    fault = new IllegalStateException("a piece of work failed", e.getCause());
                 }
                 if (stops) {
                     end.now();

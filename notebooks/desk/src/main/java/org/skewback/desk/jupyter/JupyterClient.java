@@ -48,8 +48,7 @@ final class JupyterClient implements AutoCloseable {
     private final ConnectionFile connection;
     private final BooleanSupplier alive;
     private final long floodSize;
-    private final OutputLog log = new OutputLog();
-
+    private OutputLog log = new OutputLog();
     private String request = "";
     private @Nullable Message reply;
     private boolean idle;
@@ -159,6 +158,22 @@ final class JupyterClient implements AutoCloseable {
                         plain.buffers());
         log.start(message.id(), cellId);
         send(message);
+        return await(limit);
+    }
+
+    /**
+     * Asks the kernel to forget all cells, forgets what they have given, and waits for the answer.
+     *
+     * @param environment further environment variables for the cells
+     * @param limit how long to wait
+     * @return how the request ended
+     */
+    End beginAfresh(Map<String, String> environment, Duration limit) {
+        log = new OutputLog();
+        ObjectNode content = MAKE.objectNode();
+        ObjectNode variables = content.putObject("environment");
+        environment.forEach(variables::put);
+        send(Message.request(session, "afresh_request", content));
         return await(limit);
     }
 

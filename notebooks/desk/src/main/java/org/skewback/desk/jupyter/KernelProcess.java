@@ -171,6 +171,20 @@ public final class KernelProcess implements KernelSession {
         return known ? client.outputs("") : List.of();
     }
 
+    @Override
+    public boolean beginAfresh(Map<String, String> environment) throws KernelTrouble {
+        return switch (client.beginAfresh(environment, limits.start())) {
+            case DONE -> client.run().failure() == null;
+            case LATE ->
+                    throw new KernelTrouble(
+                            "its kernel did not begin afresh within "
+                                    + Durations.words(limits.start()));
+            case FLOOD, DEAD ->
+                    throw new KernelTrouble(
+                            "its kernel ended while it began afresh" + exit() + lastWords());
+        };
+    }
+
     private CellRun run(String cellId, String source) throws KernelTrouble {
         JupyterClient.End end = client.execute(cellId, source, limits.cell());
         return switch (end) {

@@ -1,10 +1,11 @@
 package org.skewback.desk.jupyter;
 
 import java.util.List;
+import java.util.Map;
 import org.skewback.desk.notebook.Cell;
 import org.skewback.desk.notebook.Output;
 
-/** A running kernel that belongs to one notebook. */
+/** A running kernel that belongs to one notebook at a time. */
 public interface KernelSession extends AutoCloseable {
 
     /**
@@ -45,6 +46,20 @@ public interface KernelSession extends AutoCloseable {
      *     further use
      */
     List<Output> living() throws KernelTrouble;
+
+    /**
+     * Turns to another notebook, as a kernel that has just started would: of what cells have done nothing is
+     * left, here or there.
+     *
+     * @param environment environment variables for the cells, besides those that the kernel was launched
+     *     with
+     * @return whether it has; a kernel that cannot is of no further use
+     * @throws KernelTrouble when the kernel does not answer in time; the session is then of no
+     *     further use
+     */
+    default boolean beginAfresh(Map<String, String> environment) throws KernelTrouble {
+        return false;
+    }
 
     /**
      * Ends the kernel at once; the cell that runs ends with trouble. Unlike the others, this may be

@@ -8,7 +8,8 @@ import org.skewback.desk.issue.RunPackage;
 public interface PackageRenderer {
 
     /**
-     * Writes this form into a folder that nobody reads yet.
+     * Writes this form into a folder that nobody reads yet, and into which other forms may be written at the
+     * same time.
      *
      * @param run the package as run
      * @param folder an existing folder to write into

@@ -39,8 +39,60 @@ class ParallelRunTest {
                 .run(
                         List.of(meets, meets, () -> ended.add("third")),
                         List.of(Set.of(), Set.of(), Set.of(0, 1)),
+                        List.of(1, 1, 1),
                         () -> {});
         assertEquals(List.of("meets", "meets", "third"), ended);
+    }
+
+    @Test
+    void whatMostOfTheRestWaitsForBeginsFirstSideBySide() throws Exception {
+        assertEquals(List.of("long", "needed", "short", "last"), begun(2));
+    }
+
+    @Test
+    void oneByOneTheyRunAsTheyStand() throws Exception {
+        assertEquals(List.of("short", "long", "needed", "last"), begun(1));
+    }
+
+    /** Of four, the last needs the third; what begins second waits until the first has begun. */
+    private static List<String> begun(int atOnce) throws Exception {
+        List<String> begun = Collections.synchronizedList(new ArrayList<>());
+        CountDownLatch first = new CountDownLatch(atOnce == 1 ? 0 : 1);
+        CountDownLatch others = new CountDownLatch(atOnce == 1 ? 0 : 3);
+        ParallelRun.Work isLong =
+                () -> {
+                    begun.add("long");
+                    first.countDown();
+                    await(others);
+                };
+        new ParallelRun(atOnce)
+                .run(
+                        List.of(
+                                begins("short", begun, first, others),
+                                isLong,
+                                begins("needed", begun, first, others),
+                                begins("last", begun, first, others)),
+                        List.of(Set.of(), Set.of(), Set.of(), Set.of(2)),
+                        List.of(6, 9, 3, 5),
+                        () -> {});
+        return begun;
+    }
+
+    private static ParallelRun.Work begins(
+            String name, List<String> begun, CountDownLatch first, CountDownLatch others) {
+        return () -> {
+            await(first);
+            begun.add(name);
+            others.countDown();
+        };
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            assertTrue(latch.await(1, TimeUnit.MINUTES));
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     @Test
@@ -71,6 +123,7 @@ class ParallelRunTest {
                                         .run(
                                                 List.of(waits, fails, () -> ran.add("third")),
                                                 List.of(Set.of(), Set.of(), Set.of()),
+                                                List.of(1, 1, 1),
                                                 end::countDown));
         assertEquals("the first", problem.getMessage());
         assertEquals(List.of(), ran);

@@ -1,5 +1,6 @@
 package org.skewback.desk.jupyter;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
@@ -28,6 +29,7 @@ public final class FakeKernel {
     private final AtomicBoolean interrupted = new AtomicBoolean();
     private int count;
     private @Nullable Message previous;
+    private JsonNode variables = MAKE.objectNode();
 
     private FakeKernel(MessageCodec codec, ZMQ.Socket iopub) {
         this.codec = codec;
@@ -86,6 +88,13 @@ public final class FakeKernel {
     private void serve(ZMQ.Socket shell, Message request) throws InterruptedException {
         publish(request, "status", MAKE.objectNode().put("execution_state", "busy"));
         ObjectNode reply = MAKE.objectNode().put("status", "ok");
+        if (request.type().equals("afresh_request")) {
+            count = 0;
+            variables = request.content().path("environment");
+            if (variables.has("stubborn")) {
+                reply.put("status", "error").put("ename", "NotSupported");
+            }
+        }
         if (request.type().equals("execute_request")) {
             count++;
             interrupted.set(false);
@@ -112,7 +121,8 @@ public final class FakeKernel {
                     stream(previous, rest + "\n");
                 }
             }
-            case "getenv" -> stream(request, System.getenv(rest) + "\n");
+            case "getenv" ->
+                    stream(request, variables.path(rest).asText(System.getenv(rest)) + "\n");
             case "folder" -> stream(request, Path.of("").toAbsolutePath() + "\n");
             case "cell" -> stream(request, request.metadata().path("cellId").asText() + "\n");
             case "show", "update" -> {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.io.IOException;
@@ -99,6 +100,20 @@ class KernelProcessTest {
                     new Output.Failure("Fault", "by order", List.of("Fault: by order")),
                     failed.failure());
             assertEquals(List.of(failed.failure()), kernel.outputs("e"));
+        }
+    }
+
+    @Test
+    void ofTheNotebookBeforeNothingIsLeft() throws Exception {
+        try (KernelSession kernel = launch(PATIENT)) {
+            kernel.run(cell("a", "print one\nshow d first"));
+            assertTrue(kernel.beginAfresh(Map.of("SKEWBACK_RECORDS", "others")));
+            assertEquals(List.of(), kernel.outputs("a"));
+            assertEquals(
+                    new CellRun(1, null),
+                    kernel.run(cell("a", "getenv SKEWBACK_RECORDS\nupdate d second")));
+            assertEquals("others\n", text(kernel.outputs("a")));
+            assertFalse(kernel.beginAfresh(Map.of("stubborn", "1")));
         }
     }
 
