@@ -75,7 +75,8 @@ public final class LastingKernels implements KernelLauncher, AutoCloseable {
     /** Ends the kernels that serve no notebook now. */
     @Override
     public synchronized void close() {
-        free.forEach(one -> one.kernel().close());
+        // Each waits for the end of a process.
+        free.parallelStream().forEach(one -> one.kernel().close());
         free.clear();
     }
 

@@ -20,12 +20,16 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Calendar;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.logging.Level;
 import java.util.zip.CRC32;
 import javax.xml.transform.TransformerException;
@@ -64,6 +68,9 @@ public final class PdfPackage implements PackageRenderer {
      */
     private static final int OBJECTS_A_STREAM = 10_000;
 
+    private static final Set<Fonts> FONTS =
+            EnumSet.of(Fonts.TEXT, Fonts.HEAVY, Fonts.SLANTED, Fonts.SPARE, Fonts.CODE);
+
     /**
      * Makes a writer; it keeps nothing between packages.
      *
@@ -95,11 +102,16 @@ public final class PdfPackage implements PackageRenderer {
      * @throws IOException when it cannot be made
      */
     public byte[] bytes(RunPackage run, Map<String, byte[]> files) throws IOException {
+        // To cut fonts takes long, and they are not needed before the text is there.
+        Map<Fonts, CompletableFuture<byte[]>> fonts = new EnumMap<>(Fonts.class);
+        for (Fonts font : FONTS) {
+            fonts.put(font, CompletableFuture.supplyAsync(font::plain));
+        }
         String page = text(run);
         Document document = page(page);
         nameLinks(document);
         try {
-            return pdf(document, run.info(), page, files);
+            return pdf(document, run.info(), page, files, fonts);
         } catch (RuntimeException e) {
             // The engine has no exception of its own for what it cannot lay out.
             throw new IOException("the PDF cannot be made: " + e, e);
@@ -158,7 +170,11 @@ public final class PdfPackage implements PackageRenderer {
     }
 
     private static byte[] pdf(
-            Document document, PackageInfo info, String page, Map<String, byte[]> files)
+            Document document,
+            PackageInfo info,
+            String page,
+            Map<String, byte[]> files,
+            Map<Fonts, CompletableFuture<byte[]>> fonts)
             throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         List<String> trouble = new ArrayList<>();
@@ -173,9 +189,9 @@ public final class PdfPackage implements PackageRenderer {
             builder.useExternalResourceAccessControl(
                     (address, kind) -> address.startsWith("data:"), when);
         }
-        for (Fonts font :
-                List.of(Fonts.TEXT, Fonts.HEAVY, Fonts.SLANTED, Fonts.SPARE, Fonts.CODE)) {
-            byte[] bytes = font.plain();
+        for (Map.Entry<Fonts, CompletableFuture<byte[]>> entry : fonts.entrySet()) {
+            Fonts font = entry.getKey();
+            byte[] bytes = entry.getValue().join();
             builder.useFont(
                     () -> new ByteArrayInputStream(bytes),
                     font.family(),
