@@ -1,6 +1,7 @@
 package org.skewback.quantity;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -19,15 +20,27 @@ final class Recomputation {
     private final FlatGraph graph;
     private final List<Quantity> recorded;
     private final Collection<? extends Routine<?, ?>> routines;
+    private final @Nullable CallsAhead ahead;
     private final Map<Integer, RecordedCall> calls = new HashMap<>();
 
     /** The value of each node so far; null where a node has none now. */
     private final List<@Nullable Quantity> again = new ArrayList<>();
 
+    /** The nodes that are as recorded to the last bit, with everything behind them. */
+    private final BitSet asRecorded = new BitSet();
+
     Recomputation(FlatGraph graph, Collection<? extends Routine<?, ?>> routines) {
         this.graph = graph;
         this.recorded = graph.restore();
         this.routines = routines;
+        this.ahead = null;
+    }
+
+    Recomputation(CallsAhead ahead) {
+        this.graph = ahead.graph();
+        this.recorded = ahead.recorded();
+        this.routines = ahead.routines();
+        this.ahead = ahead;
     }
 
     List<Finding> findings() {
@@ -36,6 +49,7 @@ final class Recomputation {
             Result result = result(i);
             again.add(result.value());
             findings.add(finding(i, result));
+            asRecorded.set(i, isAsRecorded(i, result));
         }
         return findings;
     }
@@ -46,6 +60,21 @@ final class Recomputation {
             again.add(result(i).value());
         }
         return again;
+    }
+
+    private boolean isAsRecorded(int position, Result result) {
+        Quantity before = recorded.get(position);
+        Quantity now = result.value();
+        FlatNode flat = graph.nodes().get(position);
+        List<Integer> behind =
+                before.detail() instanceof RoutineOutput
+                        ? graph.calls().get(flat.call()).inputs()
+                        : flat.arguments();
+        return now != null
+                && (result.outcome() == Outcome.TAKEN || result.outcome() == Outcome.REPRODUCED)
+                && Double.doubleToLongBits(now.si()) == Double.doubleToLongBits(before.si())
+                && now.dimension().equals(before.dimension())
+                && behind.stream().allMatch(asRecorded::get);
     }
 
     private Finding finding(int position, Result result) {
@@ -189,10 +218,7 @@ final class Recomputation {
     }
 
     private Result ofRoutine(Quantity node, int position, RoutineOutput output) {
-        RecordedCall call =
-                calls.computeIfAbsent(
-                        position,
-                        fresh -> RecordedCall.of(graph.calls().get(fresh), again, routines));
+        RecordedCall call = calls.computeIfAbsent(position, this::call);
         if (call.lost() >= 0) {
             return lost(call.lost());
         } else if (!call.why().isEmpty()) {
@@ -212,6 +238,16 @@ final class Recomputation {
             return new Result(
                     null, Outcome.DIFFERS, "the routine gives no result: " + e.getMessage());
         }
+    }
+
+    private RecordedCall call(int position) {
+        FlatCall flat = graph.calls().get(position);
+        RecordedCall call = RecordedCall.of(flat, again, routines);
+        RecordedCall made = ahead == null ? null : ahead.made(position);
+        if (made != null && flat.inputs().stream().allMatch(asRecorded::get)) {
+            call.takeOver(made);
+        }
+        return call;
     }
 
     /**

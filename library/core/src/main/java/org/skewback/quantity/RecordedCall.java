@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 
 /** One call of a routine as recorded, to be made again once for all its outputs. */
@@ -71,23 +72,38 @@ final class RecordedCall {
      * @throws RuntimeException when the routine refuses the input or has no such output
      */
     Quantity output(RoutineOutput wanted) {
+        make(wanted.call());
         RuntimeException failed = failure;
         if (failed != null) {
             throw failed;
         }
-        Record gave = output;
-        if (gave == null) {
-            try {
-                gave = run(Objects.requireNonNull(routine), wanted.call());
-            } catch (RuntimeException e) {
-                failure = e;
-                throw e;
-            }
-            output = gave;
-        }
         return Routines.node(
-                LiveRoutine.result(gave, wanted),
+                LiveRoutine.result(Objects.requireNonNull(output), wanted),
                 new RoutineOutput(now(wanted.call()), wanted.component(), wanted.index()));
+    }
+
+    /**
+     * Runs the routine where it has not run yet.
+     *
+     * @throws CancellationException when the thread is interrupted and the routine heeds it
+     */
+    void make(RoutineCall recorded) {
+        if (output == null && failure == null) {
+            try {
+                output = run(Objects.requireNonNull(routine), recorded);
+            } catch (CancellationException e) {
+                throw e;
+            } catch (RuntimeException e) {
+                // A routine may come from anyone; whatever it throws, it has not given its values.
+                failure = e;
+            }
+        }
+    }
+
+    /** Takes over what the same call gave when it was made with what the record says went in. */
+    void takeOver(RecordedCall ahead) {
+        output = ahead.output;
+        failure = ahead.failure;
     }
 
     /** The recorded value of an output as it stands, upon what goes in now. */

@@ -87,11 +87,15 @@ public record Reevaluation(List<Finding> findings) {
      * @throws IllegalArgumentException when it is no graph, see {@link FlatGraph#restore}
      */
     public static Reevaluation of(FlatGraph graph) {
+        return of(graph, installed());
+    }
+
+    static List<Routine<?, ?>> installed() {
         List<Routine<?, ?>> installed = new ArrayList<>();
         for (Routine<?, ?> routine : ServiceLoader.load(Routine.class)) {
             installed.add(routine);
         }
-        return of(graph, installed);
+        return installed;
     }
 
     /**
@@ -106,6 +110,18 @@ public record Reevaluation(List<Finding> findings) {
      */
     public static Reevaluation of(FlatGraph graph, Collection<? extends Routine<?, ?>> routines) {
         return new Reevaluation(new Recomputation(graph, routines).findings());
+    }
+
+    /**
+     * Works a graph out again, some of whose calls were made ahead.
+     *
+     * @param ahead its calls
+     * @return the findings, the same as if none had been made ahead
+     * @throws java.util.concurrent.CancellationException when the thread is interrupted and a
+     *     routine heeds it
+     */
+    public static Reevaluation of(CallsAhead ahead) {
+        return new Reevaluation(new Recomputation(ahead).findings());
     }
 
     /**

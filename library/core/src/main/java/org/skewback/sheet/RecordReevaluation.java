@@ -2,6 +2,7 @@ package org.skewback.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.skewback.quantity.CallsAhead;
 import org.skewback.quantity.FlatGraph;
 import org.skewback.quantity.Reevaluation;
 
@@ -47,6 +48,17 @@ public record RecordReevaluation(
      * @throws IllegalArgumentException when the text is no record; says where
      */
     public static RecordReevaluation of(String json) {
+        return begin(json).finish();
+    }
+
+    /**
+     * Reads a record and finds its calls of routines, so that these can be made side by side.
+     *
+     * @param json the record
+     * @return what was read, to be worked out
+     * @throws IllegalArgumentException when the text is no record; says where
+     */
+    public static Begun begin(String json) {
         Json tree = Json.object(json, "the record");
         FlatGraph graph = RecordReader.graph(tree);
         SheetRecord read = RecordReader.read(tree, graph);
@@ -61,7 +73,37 @@ public record RecordReevaluation(
                         contradictions.add(new Contradiction(place, before, after));
                     }
                 });
-        return new RecordReevaluation(read, Reevaluation.of(graph), contradictions);
+        return new Begun(read, CallsAhead.of(graph), contradictions);
+    }
+
+    /**
+     * A record that has been read and waits to be worked out.
+     *
+     * @param record the record as read
+     * @param calls its calls of routines, each of which may be made ahead or not
+     * @param contradictions where the record says what does not follow from its own values
+     */
+    public record Begun(SheetRecord record, CallsAhead calls, List<Contradiction> contradictions) {
+
+        /**
+         * Keeps a copy of the list.
+         *
+         * @param record the record as read
+         * @param calls its calls of routines, each of which may be made ahead or not
+         * @param contradictions where the record says what does not follow from its own values
+         */
+        public Begun {
+            contradictions = List.copyOf(contradictions);
+        }
+
+        /**
+         * Works the record out.
+         *
+         * @return what came of it, the same whichever of the calls were made ahead
+         */
+        public RecordReevaluation finish() {
+            return new RecordReevaluation(record, Reevaluation.of(calls), contradictions);
+        }
     }
 
     /**

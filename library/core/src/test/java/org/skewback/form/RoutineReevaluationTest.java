@@ -2,11 +2,14 @@ package org.skewback.form;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
+import org.skewback.quantity.CallsAhead;
 import org.skewback.quantity.FlatCall;
 import org.skewback.quantity.FlatGraph;
 import org.skewback.quantity.FlatNode;
@@ -165,5 +168,116 @@ class RoutineReevaluationTest {
                 again.all(Outcome.DIFFERS).get(0).reason());
         assertEquals(1, runs[0]);
         assertEquals(1, again.count(Outcome.CANNOT_TELL));
+    }
+
+    /** A funicular, and a line of thrust under loads that the funicular's own thrust feeds. */
+    private FlatGraph twoCalls() {
+        FunicularRoutine.Output first =
+                Routines.call(
+                        new FunicularRoutine(),
+                        FunicularRoutine.Input.ofPointLoads(positions, loads, span, crown, rise));
+        ThrustLineRoutine.Output second =
+                Routines.call(
+                        new ThrustLineRoutine(),
+                        new ThrustLineRoutine.Input(
+                                "catenary",
+                                span,
+                                rise,
+                                crown,
+                                positions,
+                                loads.stream().map(load -> load.plus(first.thrust())).toList(),
+                                Quantity.of(12, "kN/m"),
+                                Quantity.of(80, "kN/m")));
+        return FlatGraph.lay(List.of(first.length(), second.eccentricity(), second.moment()))
+                .graph();
+    }
+
+    private static Reevaluation withCallsAhead(FlatGraph graph) {
+        CallsAhead ahead = CallsAhead.of(graph);
+        ahead.calls().forEach(CallsAhead.Call::run);
+        return Reevaluation.of(ahead);
+    }
+
+    @Test
+    void callsMadeAheadFindTheSameWhateverWasChanged() {
+        FlatGraph graph = twoCalls();
+        assertEquals(2, CallsAhead.of(graph).calls().size());
+        assertEquals(Reevaluation.of(graph), withCallsAhead(graph));
+        for (int i = 0; i < graph.nodes().size(); i++) {
+            for (double value : List.of(Math.nextUp(graph.nodes().get(i).value()), 0.0, -1.0)) {
+                FlatGraph changed = with(graph, i, value);
+                assertEquals(
+                        Reevaluation.of(changed),
+                        withCallsAhead(changed),
+                        graph.nodes().get(i) + " set to " + value);
+            }
+        }
+    }
+
+    /** Counts how often a routine runs, and is broken off as often as is said. */
+    private static final class Counted
+            implements Routine<FunicularRoutine.Input, FunicularRoutine.Output> {
+
+        private int breaks;
+        private int runs;
+
+        Counted(int breaks) {
+            this.breaks = breaks;
+        }
+
+        @Override
+        public String name() {
+            return "form.funicular";
+        }
+
+        @Override
+        public int edition() {
+            return 1;
+        }
+
+        @Override
+        public FunicularRoutine.Output run(FunicularRoutine.Input input, Stop stop) {
+            if (breaks-- > 0) {
+                throw new CancellationException("broken off");
+            }
+            runs++;
+            return new FunicularRoutine().run(input, stop);
+        }
+    }
+
+    @Test
+    void whatWasMadeAheadIsMadeAgainOnlyWhereItsInputsComeOutOtherwise() {
+        FlatGraph graph = funicular();
+        Counted once = new Counted(0);
+        CallsAhead untouched = CallsAhead.of(graph, List.of(once));
+        untouched.calls().forEach(CallsAhead.Call::run);
+        untouched.calls().forEach(CallsAhead.Call::run);
+        assertTrue(Reevaluation.of(untouched).isConsistent());
+        assertEquals(1, once.runs);
+
+        int crownAt = -1;
+        for (int i = 0; i < graph.nodes().size(); i++) {
+            if (graph.nodes().get(i).operation().equals("divide")) {
+                crownAt = i;
+            }
+        }
+        Counted twice = new Counted(0);
+        CallsAhead changed = CallsAhead.of(with(graph, crownAt, 151), List.of(twice));
+        changed.calls().forEach(CallsAhead.Call::run);
+        assertEquals(
+                List.of(crownAt),
+                Reevaluation.of(changed).all(Outcome.DIFFERS).stream().map(Finding::node).toList(),
+                "the numbers after it come out as recorded");
+        assertEquals(2, twice.runs);
+    }
+
+    @Test
+    void aCallThatWasBrokenOffIsMadeLater() {
+        Counted broken = new Counted(1);
+        CallsAhead ahead = CallsAhead.of(funicular(), List.of(broken));
+        assertThrows(CancellationException.class, () -> ahead.calls().get(0).run());
+        assertEquals("form.funicular", ahead.calls().get(0).routine());
+        assertTrue(Reevaluation.of(ahead).isConsistent());
+        assertEquals(1, broken.runs);
     }
 }
