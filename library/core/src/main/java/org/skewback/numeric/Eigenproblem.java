@@ -27,6 +27,9 @@ public final class Eigenproblem {
 
     private static final int MOST_PURGES = 3;
 
+    /** Backward error above which a vector known without solving is solved for; a solution has 1e-15. */
+    private static final double INEXACT = 1e-13;
+
     /** Frequencies of one structure differ by much; a load factor this far off means nothing. */
     private static final double NO_MASS = 1e-13;
 
@@ -248,9 +251,11 @@ public final class Eigenproblem {
         double[] residuals = new double[count];
         double[][] vectors = lanczos.vectors(count);
         if (operator.right() == inner) {
-            vectors = purified(operator, inner, vectors, values, residuals);
+            double[][] known = lanczos.images(vectors);
+            vectors = purified(operator, inner, vectors, known, values, residuals);
             for (int more = 0; more < MOST_PURGES && Vectors.largest(residuals) > POOR; more++) {
-                vectors = purified(operator, inner, vectors, values, residuals);
+                double[][] solved = operator.apply(vectors);
+                vectors = purified(operator, inner, vectors, solved, values, residuals);
             }
         } else {
             double[][] images = images(operator, inner, vectors, values, residuals);
@@ -271,14 +276,22 @@ public final class Eigenproblem {
      * Gives y = A x made orthonormal, which sets unknowns without mass right. As (K − σM) y = M x, the
      * quotient yᵀ(K − σM) y is yᵀM x, and the residual of y needs no further solution: ‖(K − σM) y − μM
      * y‖ / μ in the norm of M⁻¹ is ‖x/μ − y‖ in that of M.
+     *
+     * @param images y of each x; one that does not solve its equations as a solution would is solved for
      */
     private static double[][] purified(
             SelfAdjoint operator,
             SymmetricMatrix mass,
             double[][] vectors,
+            double[][] images,
             double[] quotients,
             double[] residuals) {
-        double[][] images = operator.apply(vectors);
+        double[] scales = operator.scales();
+        for (int k = 0; k < vectors.length; k++) {
+            if (operator.backwardError(vectors[k], images[k], scales) > INEXACT) {
+                images[k] = operator.apply(vectors[k]);
+            }
+        }
         orthonormalize(mass, images, vectors);
         for (int k = 0; k < vectors.length; k++) {
             double[] rest = vectors[k];

@@ -9,9 +9,10 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  * Lanczos iteration for the largest eigenvalues θ of an operator A that is self-adjoint in an inner
  * product xᵀB y, with full reorthogonalisation and thick restart (K. Wu and H. Simon, Thick-restart
  * Lanczos method for large symmetric eigenvalue problems, SIAM Journal on Matrix Analysis and
- * Applications 22 (2000), 602–616). B may be semidefinite: vectors are started in the range of A and
- * purified by it (B. Nour-Omid, B. N. Parlett, T. Ericsson and P. S. Jensen, How to implement the
- * spectral transformation, Mathematics of Computation 48 (1987), 663–673).
+ * Applications 22 (2000), 602–616). B may be semidefinite: vectors are started in the range of A, and
+ * their images under A, which the iteration knows, are free of what rounding adds outside it (B.
+ * Nour-Omid, B. N. Parlett, T. Ericsson and P. S. Jensen, How to implement the spectral transformation,
+ * Mathematics of Computation 48 (1987), 663–673).
  */
 final class ThickRestartLanczos {
 
@@ -253,5 +254,22 @@ final class ThickRestartLanczos {
             found[k] = x;
         }
         return found;
+    }
+
+    /**
+     * What the operator makes of Ritz vectors. The iteration holds A Q = Q T + w eᵀ, so A y = θ y + (eᵀs)
+     * w of y = Q s costs no application of A.
+     *
+     * @param vectors those of {@link #vectors(int)}
+     */
+    double[][] images(double[][] vectors) {
+        double[][] images = new double[vectors.length][];
+        for (int k = 0; k < vectors.length; k++) {
+            double[] image = vectors[k].clone();
+            Vectors.scale(ritz[k], image);
+            Vectors.add(coefficients[k][basis.size - 1], next, image);
+            images[k] = image;
+        }
+        return images;
     }
 }
