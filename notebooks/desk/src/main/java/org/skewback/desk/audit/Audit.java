@@ -48,6 +48,7 @@ public final class Audit {
         if (!Files.isDirectory(issue) && !Files.isRegularFile(issue)) {
             throw new Problem("there is no issued folder or PDF " + issue);
         }
+        Stopwatch watch = new Stopwatch();
         AuditReport.Gathering gathering = new AuditReport.Gathering();
         List<AuditTask.Kind> kinds =
                 List.of(
@@ -71,6 +72,7 @@ public final class Audit {
             Thread.currentThread().interrupt();
             throw new Problem("the audit was interrupted", e);
         }
+        watch.tell(Stage.PROGRAM, gathering);
         return gathering.report(issue.toString(), program);
     }
 }

@@ -18,9 +18,10 @@ public final class AuditJson {
      * Writes a report.
      *
      * @param report what came of an audit
+     * @param times whether to say what each stage took, which differs from run to run
      * @return JSON
      */
-    public static String of(AuditReport report) {
+    public static String of(AuditReport report, boolean times) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("format", FORMAT);
         root.put("edition", EDITION);
@@ -42,6 +43,10 @@ public final class AuditJson {
         }
         ArrayNode findings = root.putArray("findings");
         report.findings().forEach(finding -> findings.add(FindingJson.of(finding)));
+        if (times) {
+            ArrayNode efforts = root.putArray("times");
+            report.efforts().forEach(effort -> efforts.add(EffortJson.of(effort)));
+        }
         return Json.page(root);
     }
 }

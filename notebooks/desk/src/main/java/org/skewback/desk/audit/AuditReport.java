@@ -14,19 +14,22 @@ import org.jspecify.annotations.Nullable;
  * @param identity what the issue says of itself, or null where that could not be read
  * @param counts how much was looked at and is as recorded
  * @param findings all that is to be said, in the order of the parts
+ * @param efforts what each stage took, in each process; differs from run to run
  */
 public record AuditReport(
         String what,
         String program,
         @Nullable Identity identity,
         Map<Tally, Long> counts,
-        List<Finding> findings) {
+        List<Finding> findings,
+        List<Effort> efforts) {
 
     /** How a finding ends that says that a part did not come to its end. */
     static final String UNFINISHED = "so the rest was not looked at";
 
     /** Keeps copies. */
     public AuditReport {
+        efforts = List.copyOf(efforts);
         counts = counts.isEmpty() ? Map.of() : new EnumMap<>(counts);
         findings = List.copyOf(findings);
     }
@@ -65,6 +68,7 @@ public record AuditReport(
 
         private final Map<Tally, Long> counts = new EnumMap<>(Tally.class);
         private final List<Finding> findings = new ArrayList<>();
+        private final List<Effort> efforts = new ArrayList<>();
         private @Nullable Identity identity;
 
         /** Begins with nothing. */
@@ -74,6 +78,7 @@ public record AuditReport(
         Gathering(AuditReport report) {
             counts.putAll(report.counts());
             findings.addAll(report.findings());
+            efforts.addAll(report.efforts());
             identity = report.identity();
         }
 
@@ -88,6 +93,11 @@ public record AuditReport(
         }
 
         @Override
+        public synchronized void spend(Effort effort) {
+            efforts.add(effort);
+        }
+
+        @Override
         public synchronized void identify(Identity said) {
             identity = said;
         }
@@ -96,7 +106,9 @@ public record AuditReport(
         synchronized AuditReport report(String what, String program) {
             List<Finding> ordered = new ArrayList<>(findings);
             ordered.sort((a, b) -> a.subject().compareTo(b.subject()));
-            return new AuditReport(what, program, identity, counts, ordered);
+            List<Effort> spent = new ArrayList<>(efforts);
+            spent.sort((a, b) -> a.stage().compareTo(b.stage()));
+            return new AuditReport(what, program, identity, counts, ordered, spent);
         }
     }
 }

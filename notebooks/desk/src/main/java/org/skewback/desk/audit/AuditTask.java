@@ -60,14 +60,21 @@ final class AuditTask {
         Kind kind = Kind.valueOf(words[0].toUpperCase(Locale.ROOT));
         List<Kind> parts =
                 kind == Kind.REHEARSAL ? List.of(Kind.NUMBERS, Kind.PAGES) : List.of(kind);
-        parts.forEach(part -> run(part, Path.of(words[1]), words[2], keys, lines));
+        Stopwatch watch = new Stopwatch();
+        parts.forEach(part -> run(part, Path.of(words[1]), words[2], keys, lines, watch));
+        watch.tell(kind == Kind.NUMBERS ? Stage.NUMBERS_PROCESS : Stage.PAGES_PROCESS, lines);
         lines.put(JsonNodeFactory.instance.objectNode().put(END, true));
         out.flush();
         System.exit(0);
     }
 
     static void run(
-            Kind kind, Path issue, String program, Map<String, String> keys, Findings findings) {
+            Kind kind,
+            Path issue,
+            String program,
+            Map<String, String> keys,
+            Findings findings,
+            Stopwatch watch) {
         try (Holding holding = Holding.of(issue)) {
             boolean first = kind == Kind.NUMBERS;
             // Both parts read the manifest; one of them says what is wrong with it.
@@ -78,11 +85,14 @@ final class AuditTask {
             }
             if (first) {
                 findings.identify(identity(manifest));
+                Stopwatch.Share files = watch.begin(Stage.FILES);
                 new FileAudit(holding, findings).audit(manifest);
                 signatures(holding, manifest, keys, findings);
-                new NumberAudit(holding, findings).audit(manifest);
+                files.end();
+                new NumberAudit(holding, findings, watch).audit(manifest);
             } else {
-                new PageAudit(holding, findings, kind == Kind.REDRAW).audit(manifest, program);
+                new PageAudit(holding, findings, kind == Kind.REDRAW, watch)
+                        .audit(manifest, program);
             }
         } catch (IOException | Problem e) {
             if (kind == Kind.NUMBERS) {
@@ -128,6 +138,11 @@ final class AuditTask {
         @Override
         public void count(Tally tally, long number) {
             put(JsonNodeFactory.instance.objectNode().put(FindingJson.key(tally), number));
+        }
+
+        @Override
+        public void spend(Effort effort) {
+            put(EffortJson.of(effort));
         }
 
         @Override

@@ -23,7 +23,8 @@ public final class AuditText {
      * Writes a report.
      *
      * @param report what came of an audit
-     * @param whole whether every finding is written, however many there are
+     * @param whole whether every finding is written, however many there are, and what each stage
+     *     took
      * @return lines of text
      */
     public static String of(AuditReport report, boolean whole) {
@@ -58,6 +59,9 @@ public final class AuditText {
         if (shown < findings.size()) {
             lines.add("  … and " + (findings.size() - shown) + " more; --verbose shows them all");
         }
+        if (whole) {
+            add(lines, report.efforts());
+        }
         lines.add("");
         lines.add("Verdict: " + report.verdict().inWords());
         lines.add(REMINDER);
@@ -79,6 +83,34 @@ public final class AuditText {
     /** Says a verdict in the way that fits a single finding. */
     static String mark(Verdict verdict) {
         return verdict == Verdict.REPRODUCED ? "remark" : verdict.inWords();
+    }
+
+    private static void add(List<String> lines, List<Effort> efforts) {
+        if (efforts.isEmpty()) {
+            return;
+        }
+        lines.add("");
+        lines.add("time, in seconds from the start of each process");
+        lines.add(
+                String.format(
+                        Locale.ROOT,
+                        "  %-34s%8s%8s%9s%11s",
+                        "",
+                        "from",
+                        "to",
+                        "threads",
+                        "processor"));
+        for (Effort effort : efforts) {
+            lines.add(
+                    String.format(
+                            Locale.ROOT,
+                            "  %-34s%8.2f%8.2f%9.2f%11.2f",
+                            effort.stage().inWords(),
+                            effort.from(),
+                            effort.to(),
+                            effort.threads(),
+                            effort.processor()));
+        }
     }
 
     private static void add(List<String> lines, Finding finding) {

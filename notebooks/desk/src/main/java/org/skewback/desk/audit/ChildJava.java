@@ -89,6 +89,8 @@ final class ChildJava {
                             node.path("status").asText(""),
                             node.path("date").asText(""),
                             node.path("program").asText("")));
+        } else if (node.has(EffortJson.STAGE)) {
+            findings.spend(EffortJson.read(node));
         } else if (node.has("verdict")) {
             findings.add(FindingJson.read(node));
         } else {

@@ -12,6 +12,9 @@ interface Findings {
     /** Takes down what the package says of itself. */
     default void identify(Identity identity) {}
 
+    /** Takes down what something took. */
+    default void spend(Effort effort) {}
+
     /** Takes down that something differs. */
     default void differs(Subject subject, String place, String words) {
         add(Finding.of(Verdict.DIFFERS, subject, place, words));

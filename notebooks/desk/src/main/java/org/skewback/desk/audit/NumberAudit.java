@@ -4,10 +4,14 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -18,6 +22,7 @@ import org.skewback.desk.holding.Holding;
 import org.skewback.desk.issue.IssuedManifest;
 import org.skewback.desk.issue.Manifest;
 import org.skewback.desk.notebook.NotebookReader;
+import org.skewback.quantity.CallsAhead;
 import org.skewback.quantity.Quantity;
 import org.skewback.quantity.Reevaluation;
 import org.skewback.quantity.Reevaluation.Outcome;
@@ -41,32 +46,57 @@ final class NumberAudit {
 
     private final Holding holding;
     private final Findings findings;
+    private final Stopwatch watch;
     private final Map<String, Kept> byNumber = new HashMap<>();
 
-    NumberAudit(Holding holding, Findings findings) {
+    NumberAudit(Holding holding, Findings findings, Stopwatch watch) {
+        this.watch = watch;
         this.holding = holding;
         this.findings = findings;
     }
 
-    /** A record that has been read, and the digest of its text. */
+    /** A record that has been worked out, and the digest of its text. */
     private record Kept(SheetRecord record, String digest) {}
 
     /** What came of a record: its findings, and the record where it can be read. */
     private record Worked(KeptFindings findings, @Nullable Kept kept) {}
 
-    /** Records do not hang on each other until each is worked out, so that is done side by side. */
+    /** A record as text. */
+    private record Text(String path, String json, String digest) {}
+
+    /** A record that was read, or that could not be, which is then said. */
+    private record Read(
+            String path,
+            String digest,
+            RecordReevaluation.@Nullable Begun begun,
+            @Nullable RecordIndex index,
+            String fault) {
+
+        List<CallsAhead.Call> calls() {
+            return begun == null ? List.of() : begun.calls().calls();
+        }
+    }
+
+    /**
+     * Records do not hang on each other until each is worked out, nor do calls of routines on the
+     * arithmetic before them, so all that is done side by side: first what takes long, lest one core
+     * be at work at the end and the others idle.
+     */
     void audit(IssuedManifest manifest) {
         ExecutorService threads =
                 Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
         try {
-            List<Future<Worked>> all = new ArrayList<>();
-            for (String slug : manifest.slugs()) {
-                audit(slug, threads, all);
+            List<Text> texts = watch.time(Stage.FILES, () -> texts(manifest));
+            List<Callable<Read>> reading = new ArrayList<>();
+            texts.forEach(text -> reading.add(() -> watch.time(Stage.RECORDS, () -> read(text))));
+            List<Read> all = new ArrayList<>();
+            for (Future<Read> read : threads.invokeAll(reading)) {
+                all.add(read.get());
             }
-            for (Future<Worked> one : all) {
-                take(one.get());
+            for (CompletableFuture<Worked> worked : workedOut(all, threads)) {
+                take(worked.get());
             }
-            if (all.isEmpty()) {
+            if (texts.isEmpty()) {
                 findings.cannotTell(
                         Subject.NUMBERS,
                         "records",
@@ -83,6 +113,34 @@ final class NumberAudit {
         byNumber.values().forEach(this::auditTaken);
     }
 
+    /**
+     * Makes all calls, those first that take most in, as by and large they take longest; and works a
+     * record out as soon as its own are made.
+     */
+    private List<CompletableFuture<Worked>> workedOut(List<Read> all, Executor threads) {
+        Map<CallsAhead.Call, CompletableFuture<Void>> made = new HashMap<>();
+        all.stream()
+                .flatMap(read -> read.calls().stream())
+                .sorted(Comparator.comparingInt(CallsAhead.Call::inputs).reversed())
+                .forEach(
+                        call ->
+                                made.put(
+                                        call,
+                                        CompletableFuture.runAsync(
+                                                () -> watch.run(Stage.ROUTINES, call), threads)));
+        List<CompletableFuture<Worked>> worked = new ArrayList<>();
+        for (Read read : all) {
+            CompletableFuture<?>[] own =
+                    read.calls().stream().map(made::get).toArray(CompletableFuture<?>[]::new);
+            worked.add(
+                    CompletableFuture.allOf(own)
+                            .thenApplyAsync(
+                                    done -> watch.time(Stage.ARITHMETIC, () -> workOut(read)),
+                                    threads));
+        }
+        return worked;
+    }
+
     private void take(Worked worked) {
         worked.findings().tell(findings);
         @Nullable Kept kept = worked.kept();
@@ -91,7 +149,19 @@ final class NumberAudit {
         }
     }
 
-    private void audit(String slug, ExecutorService threads, List<Future<Worked>> all) {
+    private List<Text> texts(IssuedManifest manifest) {
+        List<Text> texts = new ArrayList<>();
+        for (String slug : manifest.slugs()) {
+            @Nullable Text text = text(slug);
+            if (text != null) {
+                texts.add(text);
+            }
+        }
+        return texts;
+    }
+
+    /** The text of a record that is the one with which its notebook closes; says where it is not. */
+    private @Nullable Text text(String slug) {
         String path = "records/" + slug + ".json";
         try {
             @Nullable String closing = closing(slug);
@@ -100,7 +170,7 @@ final class NumberAudit {
                     findings.differs(
                             Subject.NUMBERS, path, "is missing, and its notebook kept a sheet");
                 }
-                return;
+                return null;
             }
             byte[] bytes = holding.read(path, Holding.LONGEST);
             String json = new String(bytes, StandardCharsets.UTF_8);
@@ -113,10 +183,10 @@ final class NumberAudit {
                         path,
                         "is not the record with which its notebook, as run, closes");
             }
-            String digest = Manifest.sha256(new ByteArrayInputStream(bytes));
-            all.add(threads.submit(() -> workOut(path, json, digest)));
+            return new Text(path, json, Manifest.sha256(new ByteArrayInputStream(bytes)));
         } catch (IOException | Problem e) {
             findings.differs(Subject.NUMBERS, path, String.valueOf(e.getMessage()));
+            return null;
         }
     }
 
@@ -132,18 +202,26 @@ final class NumberAudit {
         return record == null ? null : record.text();
     }
 
-    private static Worked workOut(String path, String json, String digest) {
-        KeptFindings findings = new KeptFindings();
-        RecordIndex index;
-        RecordReevaluation again;
+    private static Read read(Text text) {
         try {
-            again = RecordReevaluation.of(json);
-            index = RecordIndex.of(again.record(), json);
+            RecordReevaluation.Begun begun = RecordReevaluation.begin(text.json());
+            RecordIndex index = RecordIndex.of(begun.record(), text.json());
+            return new Read(text.path(), text.digest(), begun, index, "");
         } catch (IllegalArgumentException e) {
+            return new Read(text.path(), text.digest(), null, null, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static Worked workOut(Read read) {
+        KeptFindings findings = new KeptFindings();
+        RecordReevaluation.@Nullable Begun begun = read.begun();
+        @Nullable RecordIndex index = read.index();
+        if (begun == null || index == null) {
             findings.differs(
-                    Subject.NUMBERS, path, "is no record that can be read: " + e.getMessage());
+                    Subject.NUMBERS, read.path(), "is no record that can be read: " + read.fault());
             return new Worked(findings, null);
         }
+        RecordReevaluation again = begun.finish();
         Reevaluation nodes = again.nodes();
         findings.count(Tally.TAKEN, nodes.count(Outcome.TAKEN));
         findings.count(Tally.WORKED_OUT, nodes.count(Outcome.REPRODUCED));
@@ -184,7 +262,7 @@ final class NumberAudit {
         if (untold > 0) {
             findings.differs(Subject.NUMBERS, index.sheet(), untold + " more places differ");
         }
-        return new Worked(findings, new Kept(index.record(), digest));
+        return new Worked(findings, new Kept(index.record(), read.digest()));
     }
 
     private static String quoted(String text) {

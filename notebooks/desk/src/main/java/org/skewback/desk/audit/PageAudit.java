@@ -35,6 +35,7 @@ final class PageAudit {
     private final Holding holding;
     private final Findings findings;
     private final boolean redraw;
+    private final Stopwatch watch;
 
     /** Whether the issue was made by this version of the program. */
     private boolean sameProgram;
@@ -42,7 +43,8 @@ final class PageAudit {
     private final Map<String, Map<String, String>> names = new HashMap<>();
     private int told;
 
-    PageAudit(Holding holding, Findings findings, boolean redraw) {
+    PageAudit(Holding holding, Findings findings, boolean redraw, Stopwatch watch) {
+        this.watch = watch;
         this.holding = holding;
         this.findings = findings;
         this.redraw = redraw;
@@ -51,17 +53,23 @@ final class PageAudit {
     void audit(IssuedManifest manifest, String program) {
         try {
             sameProgram = program.equals(manifest.software().get("Skewback"));
-            PrintAudit print = new PrintAudit(holding, findings, sameProgram);
+            PrintAudit print = new PrintAudit(holding, findings, sameProgram, watch);
             print.begin();
+            Stopwatch.Share reading = watch.begin(Stage.RECORDS);
             RunPackage run = RecordedPackage.of(manifest, holding);
             ReadPackage whole = read(run);
+            reading.end();
             if (!holding.isPrinted()) {
+                Stopwatch.Share screen = watch.begin(Stage.SCREEN);
                 auditScreen(whole);
+                screen.end();
             }
+            Stopwatch.Share printed = watch.begin(Stage.PRINT);
             print.audit(run, whole, names);
             if (redraw) {
                 print.redraw(run);
             }
+            printed.end();
         } catch (IOException | Problem | IllegalArgumentException e) {
             findings.cannotTell(
                     Subject.PAGES,

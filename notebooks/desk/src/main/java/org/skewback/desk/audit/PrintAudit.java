@@ -37,9 +37,11 @@ final class PrintAudit {
     private final Holding holding;
     private final Findings findings;
     private final boolean sameProgram;
+    private final Stopwatch watch;
     private final FutureTask<Read> reading = new FutureTask<>(this::read);
 
-    PrintAudit(Holding holding, Findings findings, boolean sameProgram) {
+    PrintAudit(Holding holding, Findings findings, boolean sameProgram, Stopwatch watch) {
+        this.watch = watch;
         this.holding = holding;
         this.findings = findings;
         this.sameProgram = sameProgram;
@@ -65,6 +67,7 @@ final class PrintAudit {
         if (file == null) {
             return new Read(files, List.of(), List.of());
         }
+        Stopwatch.Share share = watch.begin(Stage.PDF);
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
             if (!holding.isPrinted()) {
                 try (PdfHolding embedded = new PdfHolding(file, pdf)) {
@@ -74,7 +77,9 @@ final class PrintAudit {
                 }
             }
             PrintedText text = PrintedText.of(pdf);
-            return new Read(files, text.pieces(), Bookmark.of(pdf, text));
+            Read read = new Read(files, text.pieces(), Bookmark.of(pdf, text));
+            share.end();
+            return read;
         }
     }
 

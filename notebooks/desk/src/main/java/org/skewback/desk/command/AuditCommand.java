@@ -88,7 +88,11 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "show the verdict only")
     private boolean quiet;
 
-    @Option(names = "--verbose", description = "show every finding, however many there are")
+    @Option(
+            names = "--verbose",
+            description =
+                    "show every finding, however many there are, and how long each stage took; the"
+                            + " JSON then says so too")
     private boolean verbose;
 
     @Option(
@@ -157,7 +161,7 @@ final class AuditCommand implements Callable<Integer> {
             report = rerun(report, quiet ? null : spec.commandLine().getOut());
         }
         ReportFile.write(html, AuditPage.of(report));
-        ReportFile.write(json, AuditJson.of(report));
+        ReportFile.write(json, AuditJson.of(report, verbose));
         PrintWriter out = spec.commandLine().getOut();
         out.print(quiet ? report.verdict().inWords() + "\n" : AuditText.of(report, verbose));
         out.flush();

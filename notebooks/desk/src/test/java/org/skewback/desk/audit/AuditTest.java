@@ -51,8 +51,8 @@ class AuditTest {
 
     private static AuditReport audit(Path what, AuditTask.Kind pages, String program) {
         AuditReport.Gathering gathering = new AuditReport.Gathering();
-        AuditTask.run(AuditTask.Kind.NUMBERS, what, program, Map.of(), gathering);
-        AuditTask.run(pages, what, program, Map.of(), gathering);
+        AuditTask.run(AuditTask.Kind.NUMBERS, what, program, Map.of(), gathering, new Stopwatch());
+        AuditTask.run(pages, what, program, Map.of(), gathering, new Stopwatch());
         return gathering.report(what.toString(), program);
     }
 
@@ -277,7 +277,13 @@ class AuditTest {
                 Files.writeString(notebook, Json.notebook(book));
                 Tampering.redoHashes(copy);
                 AuditReport.Gathering found = new AuditReport.Gathering();
-                AuditTask.run(AuditTask.Kind.NUMBERS, copy, TestIssue.PROGRAM, Map.of(), found);
+                AuditTask.run(
+                        AuditTask.Kind.NUMBERS,
+                        copy,
+                        TestIssue.PROGRAM,
+                        Map.of(),
+                        found,
+                        new Stopwatch());
                 AuditReport report = found.report("", "");
                 assertEquals(Verdict.DIFFERS, report.verdict(), slug + " node " + i);
                 assertFalse(
@@ -344,7 +350,7 @@ class AuditTest {
             IssuedManifest manifest = FileAudit.manifest(holding, found);
             assertNotNull(manifest);
             new FileAudit(holding, found).audit(manifest);
-            PageAudit screen = new PageAudit(holding, found, false);
+            PageAudit screen = new PageAudit(holding, found, false, new Stopwatch());
             screen.auditScreen(manifest, TestIssue.PROGRAM);
         }
     }

@@ -19,7 +19,8 @@ import org.skewback.desk.jupyter.KernelLauncher;
 class RerunAuditTest {
 
     private static final AuditReport NOTHING =
-            new AuditReport("", "", new Identity("", "", "", "", "", ""), Map.of(), List.of());
+            new AuditReport(
+                    "", "", new Identity("", "", "", "", "", ""), Map.of(), List.of(), List.of());
 
     @TempDir private Path home;
 

@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,19 +24,23 @@ class AuditReportsTest {
 
     private final StringWriter out = new StringWriter();
 
-    private int audit(Path issue) {
+    private int audit(Path issue, String... further) {
+        List<String> words =
+                new ArrayList<>(
+                        List.of(
+                                "audit",
+                                issue.toString(),
+                                "--html",
+                                home.resolve("report.html").toString(),
+                                "--json",
+                                home.resolve("report.json").toString()));
+        words.addAll(List.of(further));
         return Skewback.commandLine(
                         List::of,
                         time -> new ScriptedKernels(),
                         new PrintWriter(out),
                         new PrintWriter(out))
-                .execute(
-                        "audit",
-                        issue.toString(),
-                        "--html",
-                        home.resolve("report.html").toString(),
-                        "--json",
-                        home.resolve("report.json").toString());
+                .execute(words.toArray(new String[0]));
     }
 
     private static String plain(String text) {
@@ -108,5 +113,40 @@ class AuditReportsTest {
                 "does not follow from what it was worked out from",
                 "L = 346.00 m (drawing OG-201, revision B)",
                 "is not the record with which its notebook, as run, closes");
+    }
+
+    @Test
+    void whatEachStageTookIsSaidWhereAskedAndElseEveryReportIsTheSame() throws Exception {
+        Path issue = TestIssue.FIRST.issue(home, List.of()).folder();
+        audit(issue);
+        String first = Files.readString(home.resolve("report.json"));
+        String screen = out.toString();
+        audit(issue);
+        assertEquals(first, Files.readString(home.resolve("report.json")));
+        assertEquals(screen + screen, out.toString());
+        audit(issue, "--verbose");
+        List<String> stages = new ArrayList<>();
+        for (JsonNode time :
+                Json.read(Files.readAllBytes(home.resolve("report.json"))).path("times")) {
+            stages.add(time.path("stage").asText());
+            assertTrue(time.path("to").asDouble() >= time.path("from").asDouble(), time.toString());
+        }
+        for (String stage :
+                List.of(
+                        "files",
+                        "records",
+                        "routines",
+                        "arithmetic",
+                        "numbers-process",
+                        "program")) {
+            assertTrue(stages.contains(stage), stage + " is not in " + stages);
+        }
+        saidOnScreen("routines called", "all of the process for numbers");
+    }
+
+    private void saidOnScreen(String... words) {
+        for (String word : words) {
+            assertTrue(out.toString().contains(word), word + " is not in\n" + out);
+        }
     }
 }
