@@ -1,0 +1,326 @@
+package org.skewback.checks;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.skewback.frame.BeamColumn;
+import org.skewback.frame.ForceComponent;
+import org.skewback.frame.FrameHistory;
+import org.skewback.frame.FrameModel;
+import org.skewback.frame.FrameModelBuilder;
+import org.skewback.frame.FrameSolution;
+import org.skewback.frame.GroundMotion;
+import org.skewback.frame.InfluenceLine;
+import org.skewback.frame.Lane;
+import org.skewback.frame.LinearAnalysis;
+import org.skewback.frame.LoadCase;
+import org.skewback.frame.LoadTrain;
+import org.skewback.frame.Material;
+import org.skewback.frame.MemberForces;
+import org.skewback.frame.ModalAnalysis;
+import org.skewback.frame.Modes;
+import org.skewback.frame.Motion;
+import org.skewback.frame.Movement;
+import org.skewback.frame.NodalLoad;
+import org.skewback.frame.NodalMass;
+import org.skewback.frame.Passage;
+import org.skewback.frame.RayleighDamping;
+import org.skewback.frame.Reaction;
+import org.skewback.frame.Response;
+import org.skewback.frame.SectionForces;
+import org.skewback.frame.SpectrumAnalysis;
+import org.skewback.frame.SpectrumResponse;
+import org.skewback.frame.Tendon;
+import org.skewback.frame.TimeHistoryAnalysis;
+import org.skewback.frame.Vector;
+import org.skewback.numeric.Monitor;
+import org.skewback.numeric.TimeScheme;
+import org.skewback.quantity.Quantity;
+import org.skewback.steel.Section;
+
+/** Checks of the directions, components and extremes that examples in one plane leave out. */
+public final class FrameDirectionChecks implements Subject {
+
+    private static final Material MATERIAL = new Material("m", 2e11, 8e10, 0, 0);
+    private static final Section SECTION = Section.slender("s", 0.02, 3e-4, 2e-4, 1e-4);
+
+    /** Makes the subject. */
+    public FrameDirectionChecks() {}
+
+    @Override
+    public String topic() {
+        return "frame";
+    }
+
+    @Override
+    public String table() {
+        return "frame-directions";
+    }
+
+    @Override
+    public Map<String, Checked> routines() {
+        Map<String, Checked> routines = new TreeMap<>();
+        routines.put("SpectrumAnalysis: cantilever in space", FrameDirectionChecks::cantilever);
+        routines.put("SpectrumAnalysis: bent arm", FrameDirectionChecks::bentArm);
+        routines.put("TimeHistoryAnalysis: heavy foot", FrameDirectionChecks::heavyFoot);
+        routines.put("Passage: overhang", FrameDirectionChecks::overhang);
+        routines.put("LinearAnalysis: tendon aside", FrameDirectionChecks::tendon);
+        routines.put("LinearAnalysis: arms in space", FrameDirectionChecks::arms);
+        return routines;
+    }
+
+    private static Quantity of(double value, String unit) {
+        return Quantity.of(value, unit);
+    }
+
+    private static Motion axis(Inputs in) {
+        return switch (in.text("axis")) {
+            case "x" -> Motion.ALONG_X;
+            case "y" -> Motion.ALONG_Y;
+            case "z" -> Motion.ALONG_Z;
+            default -> throw new IllegalArgumentException("axis is \"" + in.text("axis") + "\".");
+        };
+    }
+
+    private static void putAll(Map<String, Quantity> results, String where, SectionForces forces) {
+        results.put(where + "axial", of(forces.axial(), "N"));
+        results.put(where + "shear y", of(forces.shearY(), "N"));
+        results.put(where + "shear z", of(forces.shearZ(), "N"));
+        results.put(where + "torque", of(forces.torque(), "N·m"));
+        results.put(where + "moment y", of(forces.momentY(), "N·m"));
+        results.put(where + "moment z", of(forces.momentZ(), "N·m"));
+    }
+
+    private static void putAll(
+            Map<String, Quantity> results, String what, Vector vector, String unit) {
+        results.put(what + "x", of(vector.x(), unit));
+        results.put(what + "y", of(vector.y(), unit));
+        results.put(what + "z", of(vector.z(), unit));
+    }
+
+    /** The mode that takes all the mass along an axis. */
+    private static int along(Modes modes, Motion axis) {
+        int best = 0;
+        for (int k = 1; k < modes.list().size(); k++) {
+            if (Math.abs(modes.get(k).participation(axis))
+                    > Math.abs(modes.get(best).participation(axis))) {
+                best = k;
+            }
+        }
+        return best;
+    }
+
+    private static SpectrumResponse response(Modes modes, Motion axis, double acceleration) {
+        return SpectrumAnalysis.of(modes).under(Map.of(axis, period -> acceleration));
+    }
+
+    private static Map<String, Quantity> cantilever(Inputs in) {
+        Vector end = vector(in, "end");
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", end.x(), end.y(), end.z())
+                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
+                        .fix("A")
+                        .build();
+        Modes modes =
+                ModalAnalysis.of(model).divided(4).with(NodalMass.of("B", in.si("mass"))).modes(3);
+        Motion axis = axis(in);
+        SpectrumResponse response = response(modes, axis, in.si("spectral acceleration"));
+        double position = in.si("position");
+        Map<String, Quantity> results = new TreeMap<>();
+        putAll(results, "", response.modalForces(along(modes, axis), axis, "m", position));
+        Movement moved = response.movement("m", position);
+        putAll(results, "displacement ", moved.translation(), "m");
+        putAll(results, "rotation ", moved.rotation(), "rad");
+        return results;
+    }
+
+    private static Map<String, Quantity> bentArm(Inputs in) {
+        double first = in.si("first length");
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", first, 0, 0)
+                        .node("C", first, in.si("second length"), 0)
+                        .add(BeamColumn.of("ab", "A", "B", MATERIAL, SECTION))
+                        .add(BeamColumn.of("bc", "B", "C", MATERIAL, SECTION))
+                        .fix("A")
+                        .build();
+        Modes modes =
+                ModalAnalysis.of(model).divided(4).with(NodalMass.of("C", in.si("mass"))).modes(3);
+        Motion axis = Motion.ALONG_Z;
+        SpectrumResponse response = response(modes, axis, in.si("spectral acceleration"));
+        int mode = along(modes, axis);
+        Map<String, Quantity> results = new TreeMap<>();
+        double position = in.si("position");
+        putAll(results, "first, ", response.modalForces(mode, axis, "ab", position));
+        putAll(results, "second, ", response.modalForces(mode, axis, "bc", position));
+        putAll(results, "turn of the first, ", response.movement("ab", position).rotation(), "rad");
+        results.put(
+                "largest moment y of the first",
+                of(response.forces("ab", position).momentY(), "N·m"));
+        results.put("reaction x", of(response.reaction("A").moment().x(), "N·m"));
+        results.put("reaction y", of(response.reaction("A").moment().y(), "N·m"));
+        results.put("reaction z", of(response.reaction("A").force().z(), "N"));
+        return results;
+    }
+
+    /** A mast without mass, its head and its foot heavy, all unknowns stepped. */
+    private static Map<String, Quantity> heavyFoot(Inputs in) {
+        double mass = in.si("mass of the head");
+        double omega = in.si("circular frequency");
+        double height = 10;
+        double e = 2e11;
+        double stiffness = mass * omega * omega;
+        double inertia = stiffness * height * height * height / (3 * e);
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("F", 0, 0, 0)
+                        .node("H", 0, 0, height)
+                        .add(
+                                BeamColumn.of(
+                                        "mast",
+                                        "F",
+                                        "H",
+                                        new Material("m", e, e, 0, 0),
+                                        Section.slender("s", 1e4, 1, inertia, 1)))
+                        .fix("F")
+                        .build();
+        double step = in.si("step");
+        int steps = (int) Math.round(in.si("time") / step);
+        double[] record = new double[steps + 1];
+        Arrays.fill(record, in.si("acceleration"));
+        FrameHistory history =
+                TimeHistoryAnalysis.of(
+                                ModalAnalysis.of(model)
+                                        .divided(1)
+                                        .with(
+                                                NodalMass.of("H", mass),
+                                                NodalMass.of("F", in.si("mass of the foot"))))
+                        .direct(
+                                GroundMotion.along(step, Motion.ALONG_X, record),
+                                TimeScheme.averageAcceleration(),
+                                new RayleighDamping(in.si("damping"), omega, 1e12 * omega),
+                                Monitor.quiet());
+        return Map.of(
+                "reaction", of(history.reaction("F", Motion.ALONG_X)[steps], "N"),
+                "moment at half the height",
+                        of(
+                                history.force("mast", height / 2, ForceComponent.MOMENT_Y)[steps],
+                                "N·m"));
+    }
+
+    /** Moment in the middle of a simple beam that goes on beyond its second bearing. */
+    private static Map<String, Quantity> overhang(Inputs in) {
+        double span = in.si("span");
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("0", 0, 0, 0)
+                        .node("1", span, 0, 0)
+                        .node("2", span + in.si("overhang"), 0, 0)
+                        .add(BeamColumn.of("s1", "0", "1", MATERIAL, SECTION))
+                        .add(BeamColumn.of("s2", "1", "2", MATERIAL, SECTION))
+                        .hold("0", Motion.ALONG_X, Motion.ALONG_Z)
+                        .hold("1", Motion.ALONG_Z)
+                        .build();
+        InfluenceLine line =
+                InfluenceLine.of(
+                        LinearAnalysis.of(model),
+                        Response.force("s1", span / 2, ForceComponent.MOMENT_Y),
+                        Lane.along("lane", model, List.of("s1", "s2"), Vector.ZERO));
+        double behind = in.si("distance");
+        LoadTrain train =
+                new LoadTrain(
+                        "T",
+                        List.of(
+                                new LoadTrain.Axle(0, in.si("first axle")),
+                                new LoadTrain.Axle(behind, in.si("second axle"))));
+        // A step that meets neither place.
+        Passage passage = Passage.of(line, train, 0.7);
+        return Map.of(
+                "largest", of(passage.largest(), "N·m"),
+                "place of the largest", of(passage.largestAt(), "m"),
+                "smallest", of(passage.smallest(), "N·m"),
+                "place of the smallest", of(passage.smallestAt(), "m"));
+    }
+
+    /** A tendon to the side of a beam, in the plane across its height. */
+    private static Map<String, Quantity> tendon(Inputs in) {
+        double length = in.si("length");
+        List<Quantity> aside = in.quantities("eccentricities");
+        String ends = in.text("ends");
+        FrameModelBuilder builder =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", length, 0, 0)
+                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
+                        .hold("A", Motion.ALONG_X, Motion.ALONG_Y, Motion.ALONG_Z)
+                        .hold("A", Motion.ABOUT_X, Motion.ABOUT_Y)
+                        .hold("B", Motion.ALONG_Y, Motion.ALONG_Z);
+        if (!ends.equals("simple")) {
+            builder.hold("A", Motion.ABOUT_Z);
+        }
+        if (ends.equals("clamped")) {
+            builder.hold("B", Motion.ABOUT_Z);
+        }
+        Tendon tendon =
+                new Tendon(
+                        "m",
+                        in.si("force"),
+                        aside.get(0).si(),
+                        0,
+                        aside.get(1).si(),
+                        0,
+                        aside.get(2).si(),
+                        0);
+        MemberForces forces =
+                LinearAnalysis.of(builder.build()).solve(LoadCase.of("P", tendon)).member("m");
+        return Map.of(
+                "start moment z", of(forces.start().momentZ(), "N·m"),
+                "end moment z", of(forces.end().momentZ(), "N·m"),
+                "start shear y", of(forces.start().shearY(), "N"),
+                "end shear y", of(forces.end().shearY(), "N"),
+                "middle moment z", of(forces.at(length / 2).momentZ(), "N·m"),
+                "middle deflection", of(forces.movement(length / 2).translation().y(), "m"));
+    }
+
+    private static Vector vector(Inputs in, String name) {
+        List<Quantity> three = in.quantities(name);
+        return new Vector(three.get(0).si(), three.get(1).si(), three.get(2).si());
+    }
+
+    /** A cantilever along x between rigid arms that lie along no axis, loaded at the node beyond. */
+    private static Map<String, Quantity> arms(Inputs in) {
+        Vector startArm = vector(in, "start arm");
+        Vector endArm = vector(in, "end arm");
+        Vector end = startArm.plus(Vector.X.times(in.si("length"))).minus(endArm);
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", end.x(), end.y(), end.z())
+                        .add(
+                                BeamColumn.of("m", "A", "B", MATERIAL, SECTION)
+                                        .offset(startArm, endArm))
+                        .fix("A")
+                        .build();
+        FrameSolution solution =
+                LinearAnalysis.of(model)
+                        .solve(
+                                LoadCase.of(
+                                        "P",
+                                        new NodalLoad(
+                                                "B", vector(in, "force"), vector(in, "moment"))));
+        Map<String, Quantity> results = new TreeMap<>();
+        putAll(results, "start ", solution.member("m").start());
+        Movement moved = solution.movement("B");
+        Reaction reaction = solution.reaction("A");
+        putAll(results, "displacement ", moved.translation(), "m");
+        putAll(results, "rotation ", moved.rotation(), "rad");
+        putAll(results, "reaction moment ", reaction.moment(), "N·m");
+        return results;
+    }
+}
