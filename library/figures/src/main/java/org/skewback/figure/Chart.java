@@ -56,6 +56,7 @@ public final class Chart {
     private double height = 80;
     private double[] xRange = {};
     private double[] yRange = {};
+    private boolean dates;
     private boolean logarithmicX;
     private boolean logarithmicY;
 
@@ -146,6 +147,12 @@ public final class Chart {
     public Chart x(String quantity, String unit) {
         xTitle = axisTitle("x", quantity, unit);
         return this;
+    }
+
+    /** Names the horizontal axis and makes it one of dates, written by {@link Ticks#year}. */
+    Chart dates(String name) {
+        dates = true;
+        return x(name, "");
     }
 
     /**
@@ -502,7 +509,9 @@ public final class Chart {
         Ticks atX =
                 logarithmicX
                         ? Ticks.logarithmic(x, left, right, LEAST_BETWEEN_X)
-                        : Ticks.along(x, left, right, LEAST_BETWEEN_X);
+                        : dates
+                                ? Ticks.dates(x, left, right, LEAST_BETWEEN_X)
+                                : Ticks.along(x, left, right, LEAST_BETWEEN_X);
         Ticks atY =
                 logarithmicY
                         ? Ticks.logarithmic(y, bottom, top, LEAST_BETWEEN_Y)

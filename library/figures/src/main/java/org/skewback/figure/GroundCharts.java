@@ -1,6 +1,5 @@
 package org.skewback.figure;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,8 +15,6 @@ import org.skewback.sheet.Figure;
  * <p>Each is described in words from its own numbers.
  */
 public final class GroundCharts {
-
-    private static final double YEAR = 365.25;
 
     private GroundCharts() {}
 
@@ -146,10 +143,10 @@ public final class GroundCharts {
         Check.positive("SI value of the unit", perUnit);
         Check.atLeast("instruments", instruments.size(), 1);
         List<String> said = new ArrayList<>();
-        Chart chart = Chart.titled(title).x("year", "").y(quantity, unit);
+        Chart chart = Chart.titled(title).dates("year").y(quantity, unit);
         for (Monitoring instrument : instruments) {
             double[] year =
-                    instrument.readings().stream().mapToDouble(r -> year(r.date())).toArray();
+                    instrument.readings().stream().mapToDouble(r -> Ticks.year(r.date())).toArray();
             double[] value =
                     instrument.readings().stream().mapToDouble(r -> r.value() / perUnit).toArray();
             chart.line(instrument.instrument(), year, value);
@@ -173,10 +170,6 @@ public final class GroundCharts {
         if (Double.isFinite(value)) {
             chart.limit(name, value);
         }
-    }
-
-    private static double year(LocalDate date) {
-        return date.getYear() + (date.getDayOfYear() - 1) / YEAR;
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.skewback.figure;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -37,6 +38,48 @@ record Ticks(List<Double> places, List<String> labels) {
             labels.add(Numbers.fixed(value, decimals));
         }
         return new Ticks(places, labels);
+    }
+
+    /**
+     * Sets out the ticks of an axis of dates: at the first of January of whole years; where fewer
+     * than two of them lie in the range, at the first of a month, written as in ISO 8601, 2023-07.
+     *
+     * @param range least and greatest date, each as {@link #year(LocalDate)} writes it
+     * @param from place of the least date, in points
+     * @param to place of the greatest date, in points
+     * @param least least distance between two ticks, in points
+     */
+    static Ticks dates(double[] range, double from, double to, double least) {
+        double perPoint = (range[1] - range[0]) / Math.abs(to - from);
+        int first = (int) Math.ceil(range[0] - AT_THE_END);
+        int last = (int) Math.floor(range[1] + AT_THE_END);
+        List<Double> places = new ArrayList<>();
+        List<String> labels = new ArrayList<>();
+        if (last > first) {
+            int step = (int) Numbers.niceAbove(Math.max(1, least * perPoint));
+            for (int year = -Math.floorDiv(-first, step) * step; year <= last; year += step) {
+                places.add(from + (year - range[0]) / (range[1] - range[0]) * (to - from));
+                labels.add(String.valueOf(year));
+            }
+            return new Ticks(places, labels);
+        }
+        int step = 1;
+        while (step < 12 && step / 12.0 < least * perPoint) {
+            step += step < 3 ? 1 : step;
+        }
+        LocalDate date = LocalDate.of((int) Math.floor(range[0]), 1, 1);
+        for (; year(date) <= range[1] + AT_THE_END; date = date.plusMonths(step)) {
+            if (year(date) >= range[0] - AT_THE_END) {
+                places.add(from + (year(date) - range[0]) / (range[1] - range[0]) * (to - from));
+                labels.add(date.toString().substring(0, 7));
+            }
+        }
+        return new Ticks(places, labels);
+    }
+
+    /** Writes a date as a number of years: its year and what of it has passed. */
+    static double year(LocalDate date) {
+        return date.getYear() + (date.getDayOfYear() - 1) / (double) date.lengthOfYear();
     }
 
     /**

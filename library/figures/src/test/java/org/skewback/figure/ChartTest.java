@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.skewback.figure.FigureTest.refused;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -52,6 +53,40 @@ class ChartTest {
             double drop = 0.33 * Board.SMALL;
             assertEquals(curve.get(0)[1] + perY * (tick[0] + 40) + drop, tick[1], 0.1);
         }
+    }
+
+    /** An axis of dates names whole years, at their first of January; a short one names months. */
+    @Test
+    void datesAreNamedByTheirYearOrWithinAYearByTheirMonth() {
+        double[] years = {
+            Ticks.year(LocalDate.of(2022, 10, 1)), Ticks.year(LocalDate.of(2026, 7, 1))
+        };
+        Ticks long4 = Ticks.dates(years, 0, 300, 36);
+        assertEquals(List.of("2023", "2024", "2025", "2026"), long4.labels());
+        double perYear = 300 / (years[1] - years[0]);
+        assertEquals((2023 - years[0]) * perYear, long4.places().get(0), 1e-9);
+        assertEquals(List.of("2024", "2026"), Ticks.dates(years, 0, 300, 90).labels());
+        double[] months = {
+            Ticks.year(LocalDate.of(2023, 11, 20)), Ticks.year(LocalDate.of(2024, 5, 2))
+        };
+        Ticks within = Ticks.dates(months, 0, 160, 36);
+        assertEquals(List.of("2024-01", "2024-03", "2024-05"), within.labels());
+        // 2024 is a leap year: 1 May is its 122nd day.
+        double perDay = 160 / (months[1] - months[0]) / 366;
+        assertEquals(
+                121 * perDay, within.places().get(2) - within.places().get(0), 1e-9, "days apart");
+    }
+
+    /** The chart of readings over years names no half years. */
+    @Test
+    void readingsOverYearsStandOverWholeYears() throws Exception {
+        Svg svg = new Svg(GroundDemo.monitoringChart().svg());
+        List<String> labels =
+                svg.all("text").stream()
+                        .map(Element::getTextContent)
+                        .filter(text -> text.startsWith("202"))
+                        .toList();
+        assertEquals(List.of("2023", "2024", "2025", "2026"), labels);
     }
 
     /** Equal ratios take equal steps: read back from the page. */
