@@ -1,6 +1,7 @@
 package org.skewback.action;
 
 import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Source;
 
 /**
  * Temperature of a bridge and its ranges; EN 1991-1-5:2003, section 6 and annex A (from memory unless a
@@ -82,7 +83,13 @@ public final class BridgeTemperature {
      */
     public static Quantity bearingRange(Quantity range, boolean settingLaidDown) {
         Require.notNegative("range of temperature", range, "K");
-        return range.plus(Quantity.of(settingLaidDown ? 10 : 20, "K"));
+        return range.plus(
+                Quantity.given(
+                        "S_T",
+                        settingLaidDown ? 10 : 20,
+                        "K",
+                        "allowance for bearings and joints",
+                        Source.standard("EN 1991-1-5:2003", "6.1.3.3, recommended, from memory")));
     }
 
     /**

@@ -136,7 +136,7 @@ public record HoekBrown(
      * @throws IllegalArgumentException if a value is not positive
      */
     public Quantity tunnelStress(Quantity unitWeight, Quantity depth) {
-        return range(unitWeight, depth, 0.47, -0.94);
+        return range(globalStrength(), unitWeight, depth, 0.47, -0.94);
     }
 
     /**
@@ -149,13 +149,29 @@ public record HoekBrown(
      * @throws IllegalArgumentException if a value is not positive
      */
     public Quantity slopeStress(Quantity unitWeight, Quantity height) {
-        return range(unitWeight, height, 0.72, -0.91);
+        return range(globalStrength(), unitWeight, height, 0.72, -0.91);
     }
 
-    private Quantity range(Quantity unitWeight, Quantity height, double factor, double power) {
+    /**
+     * Gives the upper end of the stress range for a slope from a global strength that has a name of its
+     * own, so that a sheet prints the two one after the other.
+     *
+     * @param globalStrength {@link #globalStrength}, σ_cm, more than 0
+     * @param unitWeight unit weight, γ, more than 0
+     * @param height height of the slope, H, more than 0
+     * @return the stress
+     * @throws IllegalArgumentException if a value is not positive
+     */
+    public static Quantity slopeStress(
+            Quantity globalStrength, Quantity unitWeight, Quantity height) {
+        Require.positive("global strength", globalStrength, "MPa");
+        return range(globalStrength, unitWeight, height, 0.72, -0.91);
+    }
+
+    private static Quantity range(
+            Quantity global, Quantity unitWeight, Quantity height, double factor, double power) {
         Require.positive("unit weight", unitWeight, "kN/m³");
         Require.positive("height of rock", height, "m");
-        Quantity global = globalStrength();
         Quantity ratio = global.over(unitWeight.times(height));
         return global.times(factor).times(power(ratio, Quantity.of(power)));
     }
@@ -181,9 +197,51 @@ public record HoekBrown(
      * @throws IllegalArgumentException if the stress is not positive
      */
     public MohrCoulomb equivalent(Quantity upperStress) {
+        Quantity confinement = confinement(upperStress);
+        return equivalent(upperStress, confinement, steepness(confinement));
+    }
+
+    /**
+     * Gives the confinement at the end of a range of stress, {@code p = m_b σ′_3max/σ_ci}, the first part
+     * of {@link #equivalent(Quantity)}.
+     *
+     * @param upperStress greatest confining stress of the range, σ′_3max, more than 0
+     * @return p
+     * @throws IllegalArgumentException if the stress is not positive
+     */
+    public Quantity confinement(Quantity upperStress) {
         Require.positive("greatest confining stress", upperStress, "MPa");
-        Quantity confined = constant.times(upperStress.over(intactStrength));
-        Quantity steep = power(cohesive.plus(confined), exponent.minus(1));
+        return constant.times(upperStress.over(intactStrength));
+    }
+
+    /**
+     * Gives how steep the curve is at the end of a range of stress, {@code t = (s + p)^(a−1)}, the second
+     * part of {@link #equivalent(Quantity)}.
+     *
+     * @param confinement {@link #confinement}, p, more than 0
+     * @return t
+     * @throws IllegalArgumentException if p is not positive
+     */
+    public Quantity steepness(Quantity confinement) {
+        Require.positive("confinement", confinement, "");
+        return power(cohesive.plus(confinement), exponent.minus(1));
+    }
+
+    /**
+     * Gives the Mohr–Coulomb strength of {@link #equivalent(Quantity)} from its two parts, so that a sheet
+     * prints one after the other: {@code q = 6 a m_b t}, {@code φ′ = arcsin(q/(2 (1 + a)(2 + a) + q))},
+     * {@code c′ = σ_ci [(1 + 2a) s + (1 − a) p] t/((1 + a)(2 + a) √(1 + q/((1 + a)(2 + a))))}.
+     *
+     * @param upperStress greatest confining stress of the range, σ′_3max, more than 0
+     * @param confined {@link #confinement} of that stress, p, more than 0
+     * @param steep {@link #steepness} of that, t, more than 0
+     * @return c′ and φ′, which hold in that range only
+     * @throws IllegalArgumentException if a value is not positive
+     */
+    public MohrCoulomb equivalent(Quantity upperStress, Quantity confined, Quantity steep) {
+        Require.positive("greatest confining stress", upperStress, "MPa");
+        Require.positive("confinement", confined, "");
+        Require.positive("steepness", steep, "");
         Quantity q = exponent.times(6).times(constant).times(steep);
         Quantity product = exponent.plus(1).times(exponent.plus(2));
         Quantity friction = q.over(product.times(2).plus(q)).asin();

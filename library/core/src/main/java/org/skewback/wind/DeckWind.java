@@ -36,7 +36,13 @@ public final class DeckWind {
      */
     public static Quantity depthWithTrain(Quantity belowRails) {
         Require.positive("depth of the deck up to the rails", belowRails, "m");
-        return belowRails.plus(Quantity.of(TRAIN, "m"));
+        return belowRails.plus(
+                Quantity.given(
+                        "h_v",
+                        TRAIN,
+                        "m",
+                        "height of a train above the rails",
+                        Source.standard("EN 1991-1-4:2005", "8.3.1, from memory")));
     }
 
     /**
@@ -49,7 +55,14 @@ public final class DeckWind {
      */
     public static Quantity velocityWithTrain(Quantity basicVelocity) {
         Require.positive("basic wind velocity", basicVelocity, "m/s");
-        return Quantity.min(basicVelocity, Quantity.of(25, "m/s"));
+        return Quantity.min(
+                basicVelocity,
+                Quantity.given(
+                        "v_b,v",
+                        25,
+                        "m/s",
+                        "most basic velocity beside a train",
+                        Source.standard("EN 1991-1-4:2005", "8.1, recommended, from memory")));
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.skewback.wind;
 
 import org.skewback.quantity.Quantity;
+import org.skewback.quantity.Source;
 
 /** Mean wind, turbulence and peak pressure over height; EN 1991-1-4:2005, section 4 (from memory). */
 public final class WindProfile {
@@ -17,7 +18,14 @@ public final class WindProfile {
      */
     public static Quantity terrainFactor(Quantity roughnessLength) {
         Require.positive("roughness length", roughnessLength, "m");
-        return roughnessLength.over(Quantity.of(0.05, "m")).ln().times(0.07).exp().times(0.19);
+        Quantity reference =
+                Quantity.given(
+                        "z_0,II",
+                        0.05,
+                        "m",
+                        "roughness length of terrain II",
+                        Source.standard("EN 1991-1-4:2005", "4.3.2, from memory"));
+        return roughnessLength.over(reference).ln().times(0.07).exp().times(0.19);
     }
 
     /**
