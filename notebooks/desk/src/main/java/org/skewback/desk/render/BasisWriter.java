@@ -180,10 +180,10 @@ final class BasisWriter {
         counts.forEach((kind, count) -> row(rows, kind, String.valueOf(count)));
         return "<p>The status of this issue is <b>"
                 + Markup.text(whole.info().status())
-                + "</b>. Its givens rest on:</p>"
+                + "</b>. What rests on an assumption, or on no source, is to be confirmed before"
+                + " anything is built from it. Its givens rest on:</p>"
                 + table("values", List.of("Source", "Givens"), rows)
-                + "<p>What rests on an assumption, or on no source, is to be confirmed before"
-                + " anything is built from it.</p>\n";
+                + "\n";
     }
 
     private static void count(Map<String, Integer> counts, @Nullable Source source, int number) {

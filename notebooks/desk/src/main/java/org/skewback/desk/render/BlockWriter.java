@@ -214,7 +214,7 @@ final class BlockWriter {
                 + medium.result(quantity)
                 + "</p>"
                 + "<p class=\"worked\">"
-                + medium.equation(quantity.worked().mathml(medium.letters()), true)
+                + medium.worked(quantity)
                 + "</p>"
                 + staleMark(entry)
                 + medium.origin(quantity)
@@ -324,7 +324,7 @@ final class BlockWriter {
         return "<div class=\"tabulated\""
                 + identifier(entry)
                 + ">"
-                + medium.wide(markup.toString(), "Table: " + table.title())
+                + medium.table(markup.toString(), "Table: " + table.title())
                 + staleMark(entry)
                 + "</div>\n";
     }

@@ -6,8 +6,8 @@ import org.skewback.quantity.Quantity;
 /** What a page for the screen and a page for paper do differently. */
 interface Medium {
 
-    /** About how many letters of a formula stand on a line. */
-    int letters();
+    /** Sets how a step was worked out, broken into lines as the medium's width asks for. */
+    String worked(Quantity quantity);
 
     /**
      * Sets an equation.
@@ -46,6 +46,14 @@ interface Medium {
      *     very many
      */
     String wide(String markup, String label);
+
+    /**
+     * Sets a table so that it can be read in the width that there is.
+     *
+     * @param markup a table with a row of heads and no other table in it
+     * @param label what the table holds, for whoever reaches it by keyboard
+     */
+    String table(String markup, String label);
 
     /**
      * Sets a sweep: on the screen one state at a time, on paper those chosen for it.

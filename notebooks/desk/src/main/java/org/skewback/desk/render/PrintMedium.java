@@ -7,6 +7,8 @@ import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.skewback.quantity.Quantity;
 
@@ -24,8 +26,20 @@ final class PrintMedium implements Medium {
 
     private static final int COLUMNS = 96;
 
-    /** Pictures of a sweep that stand side by side. */
-    private static final int MOST_COLUMNS = 3;
+    /** Size of a table's text, in points, as in the style sheet. */
+    private static final double TABLE_SIZE = 9.5;
+
+    /** Width left for a table, in em of its text: 168 mm less what rounding may take. */
+    private static final double TABLE = 168 * 72 / 25.4 / TABLE_SIZE - 0.3;
+
+    /** Room beside each text of a table: 4 mm. */
+    private static final double BETWEEN = 4 * 72 / 25.4 / TABLE_SIZE;
+
+    /** A picture of unknown width counts as so many em. */
+    private static final double UNKNOWN_PICTURE = 12;
+
+    private static final Pattern PICTURE_WIDTH =
+            Pattern.compile("style=\"width:(\\d{1,5}(?:\\.\\d{1,2})?)pt");
 
     /** Up to so many lines are kept on one page. */
     private static final int SHORT = 20;
@@ -79,8 +93,8 @@ final class PrintMedium implements Medium {
 
     /** What is wider by the typesetter's own measure, it breaks further. */
     @Override
-    public int letters() {
-        return LETTERS;
+    public String worked(Quantity quantity) {
+        return equation(quantity.worked().mathml(LETTERS), true);
     }
 
     @Override
@@ -256,26 +270,50 @@ final class PrintMedium implements Medium {
     }
 
     @Override
+    public String table(String markup, String label) {
+        if (drawing != Drawing.DONE) {
+            return markup;
+        }
+        TableMarkup table = TableMarkup.of(markup, PrintMedium::pictureWidth);
+        if (!table.isRegular()) {
+            return markup;
+        }
+        ColumnWidths columns = new ColumnWidths(table, BETWEEN);
+        if (columns.fitUnbroken(TABLE) || !columns.fit(TABLE)) {
+            return markup;
+        }
+        double[] widths = columns.divided(TABLE);
+        // In points, for the engine drops the fraction of a percentage; padding comes on top.
+        StringBuilder divided = new StringBuilder();
+        int from = 0;
+        for (int i = 0; i < widths.length; i++) {
+            int at = table.rows().get(0).get(i).at();
+            divided.append(markup, from, at)
+                    .append(" style=\"width:")
+                    .append(points((widths[i] - BETWEEN) * TABLE_SIZE))
+                    .append("pt\"");
+            from = at;
+        }
+        String whole = divided.append(markup.substring(from)).toString();
+        return whole.replaceFirst("<table\\b", "<table style=\"width:100%;table-layout:fixed\"");
+    }
+
+    /** The width of a picture among words, in em of a table's text. */
+    private static double pictureWidth(String tag) {
+        Matcher width = PICTURE_WIDTH.matcher(tag);
+        return width.find() ? Double.parseDouble(width.group(1)) / TABLE_SIZE : UNKNOWN_PICTURE;
+    }
+
+    @Override
     public String sweep(SweepStates sweep, String name, String number) {
-        int columns = Math.min(MOST_COLUMNS, sweep.printed().size());
-        StringBuilder markup = new StringBuilder();
-        markup.append("<div class=\"figure\"><table class=\"states of-")
-                .append(columns)
-                .append("\">");
-        for (int from = 0; from < sweep.printed().size(); from += columns) {
-            markup.append("<tr>");
-            for (int i = from; i < from + columns; i++) {
-                markup.append("<td>");
-                if (i < sweep.printed().size()) {
-                    SweepStates.State state = sweep.states().get(sweep.printed().get(i));
-                    markup.append(picture("image/svg+xml", state.base64(), state.description()))
-                            .append("<p>")
-                            .append(Markup.text(state.label()))
-                            .append("</p>");
-                }
-                markup.append("</td>");
-            }
-            markup.append("</tr>");
+        StringBuilder markup = new StringBuilder("<div class=\"figure\"><table class=\"states\">");
+        for (int printed : sweep.printed()) {
+            SweepStates.State state = sweep.states().get(printed);
+            markup.append("<tr><td>")
+                    .append(picture("image/svg+xml", state.base64(), state.description()))
+                    .append("<p>")
+                    .append(Markup.text(state.label()))
+                    .append("</p></td></tr>");
         }
         return markup.append("</table><p class=\"caption\">")
                 .append(number)

@@ -40,6 +40,8 @@ final class Prose {
     private static final Pattern NOTEBOOK = Pattern.compile("(?:[^:?#]*/)?([^/:?#]+)\\.ipynb");
     private static final Pattern WEB = Pattern.compile("(?i)(?:https?://|mailto:).+");
 
+    private static final Pattern TITLE = Pattern.compile("<p><strong>[^<]*</strong></p>\\s*$");
+
     private static final int DEEPEST = 40;
 
     private final Medium medium;
@@ -79,7 +81,7 @@ final class Prose {
                         .nodeRendererFactory(context -> new Nodes(context, formulas))
                         .build();
         String markup = renderer.render(document);
-        return putBack(boxTables(markup), formulas);
+        return boxTables(putBack(markup, formulas));
     }
 
     /** Reads the first heading of a text, without its markup. */
@@ -130,10 +132,20 @@ final class Prose {
                 return boxed.append(markup.substring(at)).toString();
             }
             end += "</table>".length();
-            boxed.append(markup, at, open);
-            boxed.append(medium.wide(markup.substring(open, end), "Table"));
+            boxed.append(titled(markup.substring(at, open)));
+            boxed.append(medium.table(markup.substring(open, end), "Table"));
             at = end;
         }
+    }
+
+    /** A line in heavy type before a table is its title, and is not parted from it. */
+    private static String titled(String before) {
+        Matcher title = TITLE.matcher(before);
+        return title.find()
+                ? before.substring(0, title.start())
+                        + "<p class=\"title\">"
+                        + before.substring(title.start() + "<p>".length())
+                : before;
     }
 
     private String putBack(String markup, List<Formula> formulas) {

@@ -61,6 +61,51 @@ final class HtmlPackageTest {
         assertEquals("<span class=\"wide\">" + wide + "</span>", medium.equation(wide, true));
     }
 
+    /** A formula is broken for a telephone only where the telephone shows it. */
+    @Test
+    void aLongFormulaStandsInThePageAsBrokenForEachWidth() {
+        PageMedium medium = new PageMedium(ReadPackage.of(SamplePackage.calm()));
+        Quantity side = Quantity.of(2, "m").named("side", "m", "a side");
+        Quantity sum = side;
+        for (int i = 0; i < 5; i++) {
+            sum = sum.plus(side.times(i + 2));
+        }
+        String set = medium.worked(sum.named("sum", "m", "a long sum"));
+        int broad = set.indexOf("class=\"broad\"");
+        int narrow = set.indexOf("class=\"narrow\"");
+        assertTrue(broad >= 0 && narrow > broad, set);
+        int rowsBroad = set.substring(0, narrow).split("<mtr>", -1).length;
+        int rowsNarrow = set.substring(narrow).split("<mtr>", -1).length;
+        assertTrue(rowsNarrow > rowsBroad, rowsNarrow + " and " + rowsBroad);
+        assertFalse(medium.worked(side.times(3).named("t", "m", "short")).contains("narrow"));
+    }
+
+    /** A chain typed in prose has no breaks; a telephone gets one side a line. */
+    @Test
+    void aLongChainInProseHasASideALineOnATelephone() {
+        Prose prose = new Prose(new PageMedium(ReadPackage.of(SamplePackage.calm())));
+        String chain =
+                prose.set(
+                        "$$a\\cdot b = 123456789\\cdot 123456789 = \\frac{x ="
+                                + " 1}{1234567890123456}$$",
+                        null);
+        String narrow = chain.substring(chain.indexOf("class=\"narrow\""));
+        assertEquals(4, narrow.split("<mtr>", -1).length, chain);
+        assertFalse(prose.set("$$a = b = c$$", null).contains("narrow"));
+        String list =
+                "<math display=\"block\"><mrow><mi>a</mi></mrow><mrow><mo>=</mo></mrow></math>";
+        assertEquals(list, SplitAtEquals.in(list));
+    }
+
+    /** A drawing may scroll in its own box, which the keyboard reaches; a photograph shrinks. */
+    @Test
+    void aDrawingStandsInABoxThatTheKeyboardReaches() {
+        PageMedium medium = new PageMedium(ReadPackage.of(SamplePackage.calm()));
+        String drawing = medium.picture("image/svg+xml", "PHN2Zy8+", "a line");
+        assertTrue(drawing.contains("class=\"drawn\" role=\"region\" tabindex=\"0\""), drawing);
+        assertFalse(medium.picture("image/png", "AAAA", "a dot").contains("tabindex"));
+    }
+
     @Test
     void everyPageIsWellFormedAndNamesItsLanguage() throws IOException {
         List<Path> pages = pages();

@@ -60,6 +60,15 @@ final class ProseTest {
     }
 
     @Test
+    void aHeavyLineBeforeATableIsItsTitle() {
+        String table = "| a | b |\n|---|---|\n| 1 | 2 |\n";
+        assertTrue(
+                prose.set("**What if**\n\n" + table, null).contains("<p class=\"title\"><strong>"));
+        assertFalse(prose.set("**Not** alone\n\n" + table, null).contains("title"));
+        assertFalse(prose.set("**What if**\n\ntext\n\n" + table, null).contains("title"));
+    }
+
+    @Test
     void theTitleThatThePageShowsIsNotRepeated() {
         assertFalse(prose.set("# A *chain*\n\ntext", "A chain").contains("chain"));
         assertTrue(prose.set("# Another\n\ntext", "A chain").contains("<h2>Another</h2>"));
