@@ -152,7 +152,8 @@ final class CellWriter {
     }
 
     private String foreign(String html) {
-        return medium.wide("<div class=\"foreign\">" + html + "</div>", "Output") + "\n";
+        return medium.wide("<div class=\"foreign\">" + Prose.titled(html) + "</div>", "Output")
+                + "\n";
     }
 
     private String figure(ForeignHtml.Picture picture) {

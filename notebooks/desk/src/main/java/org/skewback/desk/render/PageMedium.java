@@ -15,7 +15,7 @@ final class PageMedium implements Medium {
     private static final int LONGEST_IN_TEXT = 24;
 
     /** So many letters of a formula stand in the width of a telephone. */
-    private static final int NARROW = 40;
+    private static final int NARROW = 38;
 
     /** So many stand in the width of the text; a browser breaks no formula. */
     private static final int BROAD = 84;

@@ -40,7 +40,8 @@ final class Prose {
     private static final Pattern NOTEBOOK = Pattern.compile("(?:[^:?#]*/)?([^/:?#]+)\\.ipynb");
     private static final Pattern WEB = Pattern.compile("(?i)(?:https?://|mailto:).+");
 
-    private static final Pattern TITLE = Pattern.compile("<p><strong>[^<]*</strong></p>\\s*$");
+    private static final Pattern TITLE =
+            Pattern.compile("<p>(<(?:strong|b)>[^<]*</(?:strong|b)>)</p>(?=\\s*<table\\b)");
 
     private static final int DEEPEST = 40;
 
@@ -81,7 +82,7 @@ final class Prose {
                         .nodeRendererFactory(context -> new Nodes(context, formulas))
                         .build();
         String markup = renderer.render(document);
-        return boxTables(putBack(markup, formulas));
+        return boxTables(titled(putBack(markup, formulas)));
     }
 
     /** Reads the first heading of a text, without its markup. */
@@ -132,20 +133,20 @@ final class Prose {
                 return boxed.append(markup.substring(at)).toString();
             }
             end += "</table>".length();
-            boxed.append(titled(markup.substring(at, open)));
+            boxed.append(markup, at, open);
             boxed.append(medium.table(markup.substring(open, end), "Table"));
             at = end;
         }
     }
 
-    /** A line in heavy type before a table is its title, and is not parted from it. */
-    private static String titled(String before) {
-        Matcher title = TITLE.matcher(before);
-        return title.find()
-                ? before.substring(0, title.start())
-                        + "<p class=\"title\">"
-                        + before.substring(title.start() + "<p>".length())
-                : before;
+    /**
+     * Marks a line in heavy type before a table as its title, which is not parted from it.
+     *
+     * @param markup the renderer's or the sanitiser's own
+     * @return the same with titles marked
+     */
+    static String titled(String markup) {
+        return TITLE.matcher(markup).replaceAll("<p class=\"title\">$1</p>");
     }
 
     private String putBack(String markup, List<Formula> formulas) {

@@ -65,6 +65,8 @@ final class ProseTest {
         assertTrue(
                 prose.set("**What if**\n\n" + table, null).contains("<p class=\"title\"><strong>"));
         assertFalse(prose.set("**Not** alone\n\n" + table, null).contains("title"));
+        String foreign = "<p><b>What if</b></p><table></table>";
+        assertEquals("<p class=\"title\"><b>What if</b></p><table></table>", Prose.titled(foreign));
         assertFalse(prose.set("**What if**\n\ntext\n\n" + table, null).contains("title"));
     }
 
