@@ -45,6 +45,25 @@ class RockMassTest {
         assertEquals(plain.cohesion().si() * scale, scaled.cohesion().si(), 1e-6 * scale);
     }
 
+    /** Worked out step by step on a sheet, stress and strength are those of the formulas in one. */
+    @Property
+    void thePartsPutTogetherGiveTheSame(
+            @ForAll @DoubleRange(min = 20, max = 80) double index,
+            @ForAll @DoubleRange(min = 5, max = 200) double height) {
+        HoekBrown rock = rock(50, index, 0.5);
+        Quantity weight = Quantity.of(26, "kN/m³");
+        Quantity rise = Quantity.of(height, "m");
+        Quantity strength = rock.globalStrength().named("σ_cm", "MPa", "strength of the mass");
+        Quantity stress = HoekBrown.slopeStress(strength, weight, rise);
+        assertEquals(rock.slopeStress(weight, rise).si(), stress.si());
+        Quantity confinement = rock.confinement(stress).named("p", "", "confinement");
+        Quantity steepness = rock.steepness(confinement).named("t", "", "steepness");
+        MohrCoulomb parts = rock.equivalent(stress, confinement, steepness);
+        MohrCoulomb whole = rock.equivalent(stress);
+        assertEquals(whole.cohesion().si(), parts.cohesion().si());
+        assertEquals(whole.friction().si(), parts.friction().si());
+    }
+
     /**
      * The line encloses the area of the curve from the tensile strength to the end of the range, as
      * Hoek, Carranza-Torres and Corkum (2002) fit it: areas above and below balance.
