@@ -4,7 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.skewback.frame.Bar;
 import org.skewback.frame.BeamColumn;
+import org.skewback.frame.BucklingAnalysis;
+import org.skewback.frame.BucklingMode;
 import org.skewback.frame.ForceComponent;
 import org.skewback.frame.FrameHistory;
 import org.skewback.frame.FrameModel;
@@ -12,8 +15,13 @@ import org.skewback.frame.FrameModelBuilder;
 import org.skewback.frame.FrameSolution;
 import org.skewback.frame.GroundMotion;
 import org.skewback.frame.InfluenceLine;
+import org.skewback.frame.InitialForce;
 import org.skewback.frame.Lane;
+import org.skewback.frame.LineLoad;
+import org.skewback.frame.LineMoment;
 import org.skewback.frame.LinearAnalysis;
+import org.skewback.frame.Load;
+import org.skewback.frame.LoadAxes;
 import org.skewback.frame.LoadCase;
 import org.skewback.frame.LoadTrain;
 import org.skewback.frame.Material;
@@ -24,10 +32,12 @@ import org.skewback.frame.Motion;
 import org.skewback.frame.Movement;
 import org.skewback.frame.NodalLoad;
 import org.skewback.frame.NodalMass;
+import org.skewback.frame.Orientation;
 import org.skewback.frame.Passage;
 import org.skewback.frame.RayleighDamping;
 import org.skewback.frame.Reaction;
 import org.skewback.frame.Response;
+import org.skewback.frame.SecondOrderAnalysis;
 import org.skewback.frame.SectionForces;
 import org.skewback.frame.SpectrumAnalysis;
 import org.skewback.frame.SpectrumResponse;
@@ -67,6 +77,13 @@ public final class FrameDirectionChecks implements Subject {
         routines.put("Passage: overhang", FrameDirectionChecks::overhang);
         routines.put("LinearAnalysis: tendon aside", FrameDirectionChecks::tendon);
         routines.put("LinearAnalysis: arms in space", FrameDirectionChecks::arms);
+        routines.put("LinearAnalysis: line loads in space", FrameDirectionChecks::lineLoads);
+        routines.put("SecondOrderAnalysis: bars drawn", FrameDirectionChecks::barsDrawn);
+        routines.put("SecondOrderAnalysis: rigid head", FrameDirectionChecks::rigidHead);
+        routines.put("SecondOrderAnalysis: tendon under thrust", FrameDirectionChecks::thrust);
+        routines.put("LinearAnalysis: rolled cantilever", FrameDirectionChecks::rolled);
+        routines.put("InfluenceLine: areas of a part", FrameDirectionChecks::areas);
+        routines.put("BucklingMode: heavy column", FrameDirectionChecks::heavyColumn);
         return routines;
     }
 
@@ -239,8 +256,7 @@ public final class FrameDirectionChecks implements Subject {
                         List.of(
                                 new LoadTrain.Axle(0, in.si("first axle")),
                                 new LoadTrain.Axle(behind, in.si("second axle"))));
-        // A step that meets neither place.
-        Passage passage = Passage.of(line, train, 0.7);
+        Passage passage = Passage.of(line, train, in.si("step"));
         return Map.of(
                 "largest", of(passage.largest(), "N·m"),
                 "place of the largest", of(passage.largestAt(), "m"),
@@ -252,6 +268,7 @@ public final class FrameDirectionChecks implements Subject {
     private static Map<String, Quantity> tendon(Inputs in) {
         double length = in.si("length");
         List<Quantity> aside = in.quantities("eccentricities");
+        List<Quantity> below = in.quantities("eccentricities across");
         String ends = in.text("ends");
         FrameModelBuilder builder =
                 FrameModel.builder()
@@ -259,7 +276,7 @@ public final class FrameDirectionChecks implements Subject {
                         .node("B", length, 0, 0)
                         .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
                         .hold("A", Motion.ALONG_X, Motion.ALONG_Y, Motion.ALONG_Z)
-                        .hold("A", Motion.ABOUT_X, Motion.ABOUT_Y)
+                        .hold("A", Motion.ABOUT_X)
                         .hold("B", Motion.ALONG_Y, Motion.ALONG_Z);
         if (!ends.equals("simple")) {
             builder.hold("A", Motion.ABOUT_Z);
@@ -272,20 +289,19 @@ public final class FrameDirectionChecks implements Subject {
                         "m",
                         in.si("force"),
                         aside.get(0).si(),
-                        0,
+                        below.get(0).si(),
                         aside.get(1).si(),
-                        0,
+                        below.get(1).si(),
                         aside.get(2).si(),
-                        0);
+                        below.get(2).si());
         MemberForces forces =
                 LinearAnalysis.of(builder.build()).solve(LoadCase.of("P", tendon)).member("m");
-        return Map.of(
-                "start moment z", of(forces.start().momentZ(), "N·m"),
-                "end moment z", of(forces.end().momentZ(), "N·m"),
-                "start shear y", of(forces.start().shearY(), "N"),
-                "end shear y", of(forces.end().shearY(), "N"),
-                "middle moment z", of(forces.at(length / 2).momentZ(), "N·m"),
-                "middle deflection", of(forces.movement(length / 2).translation().y(), "m"));
+        Map<String, Quantity> results = new TreeMap<>();
+        putAll(results, "start ", forces.start());
+        putAll(results, "middle ", forces.at(length / 2));
+        putAll(results, "end ", forces.end());
+        putAll(results, "middle displacement ", forces.movement(length / 2).translation(), "m");
+        return results;
     }
 
     private static Vector vector(Inputs in, String name) {
@@ -322,5 +338,218 @@ public final class FrameDirectionChecks implements Subject {
         putAll(results, "rotation ", moved.rotation(), "rad");
         putAll(results, "reaction moment ", reaction.moment(), "N·m");
         return results;
+    }
+
+    /** A cantilever along no axis under a line load and a line moment on parts of it. */
+    private static Map<String, Quantity> lineLoads(Inputs in) {
+        Vector end = vector(in, "end");
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", end.x(), end.y(), end.z())
+                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
+                        .fix("A")
+                        .build();
+        LoadAxes axes =
+                switch (in.text("axes")) {
+                    case "global" -> LoadAxes.GLOBAL;
+                    case "local" -> LoadAxes.LOCAL;
+                    case "projected" -> LoadAxes.PROJECTED;
+                    default ->
+                            throw new IllegalArgumentException(
+                                    "axes are \"" + in.text("axes") + "\".");
+                };
+        double from = in.si("from");
+        double to = in.si("to");
+        Vector first = vector(in, "first");
+        Vector last = vector(in, "last");
+        Load load =
+                in.text("kind").equals("moment")
+                        ? new LineMoment("m", from, to, first, last, axes)
+                        : new LineLoad("m", from, to, first, last, axes);
+        FrameSolution solution = LinearAnalysis.of(model).solve(LoadCase.of("q", load));
+        Map<String, Quantity> results = new TreeMap<>();
+        Reaction reaction = solution.reaction("A");
+        putAll(results, "reaction ", reaction.force(), "N");
+        putAll(results, "reaction moment ", reaction.moment(), "N·m");
+        putAll(results, "displacement ", solution.movement("B").translation(), "m");
+        putAll(results, "rotation ", solution.movement("B").rotation(), "rad");
+        return results;
+    }
+
+    /** Two bars in line, drawn, held across their joint by springs besides. */
+    private static Map<String, Quantity> barsDrawn(Inputs in) {
+        double length = in.si("length");
+        double spring = in.si("spring");
+        Material material = new Material("m", in.si("young modulus"), 1, 0, 0);
+        Section section = Section.slender("s", 1, 1, 1, 1);
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", length, 0, 0)
+                        .node("C", 2 * length, 0, 0)
+                        .add(Bar.of("ab", "A", "B", material, section))
+                        .add(Bar.of("bc", "B", "C", material, section))
+                        .pin("A")
+                        .pin("C")
+                        .spring("B", Motion.ALONG_Y, spring)
+                        .spring("B", Motion.ALONG_Z, spring)
+                        .build();
+        List<Quantity> load = in.quantities("load");
+        FrameSolution solution =
+                SecondOrderAnalysis.of(model)
+                        .solve(
+                                LoadCase.of(
+                                        "P",
+                                        new InitialForce("ab", in.si("tension")),
+                                        new InitialForce("bc", in.si("tension")),
+                                        NodalLoad.force(
+                                                "B", 0, load.get(0).si(), load.get(1).si())));
+        Map<String, Quantity> results = new TreeMap<>();
+        putAll(results, "displacement ", solution.movement("B").translation(), "m");
+        putAll(results, "reaction ", solution.reaction("A").force(), "N");
+        results.put("strain energy", of(solution.energy().strain(), "J"));
+        return results;
+    }
+
+    /** A column below a rigid head, thrust down and aside at its top. */
+    private static Map<String, Quantity> rigidHead(Inputs in) {
+        double length = in.si("length");
+        double head = in.si("head");
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", 0, 0, length + head)
+                        .add(
+                                BeamColumn.of("m", "A", "B", MATERIAL, SECTION)
+                                        .offset(Vector.ZERO, new Vector(0, 0, -head)))
+                        .fix("A")
+                        .build();
+        FrameSolution solution =
+                SecondOrderAnalysis.of(model)
+                        .solve(
+                                LoadCase.of(
+                                        "P", new NodalLoad("B", vector(in, "force"), Vector.ZERO)));
+        Map<String, Quantity> results = new TreeMap<>();
+        putAll(results, "displacement ", solution.movement("B").translation(), "m");
+        putAll(results, "rotation ", solution.movement("B").rotation(), "rad");
+        putAll(results, "reaction moment ", solution.reaction("A").moment(), "N·m");
+        results.put("strain energy", of(solution.energy().strain(), "J"));
+        return results;
+    }
+
+    /** A simple beam with a tendon, and a thrust from outside. */
+    private static Map<String, Quantity> thrust(Inputs in) {
+        double length = in.si("length");
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", length, 0, 0)
+                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
+                        .hold("A", Motion.ALONG_X, Motion.ALONG_Y, Motion.ALONG_Z, Motion.ABOUT_X)
+                        .hold("B", Motion.ALONG_Y, Motion.ALONG_Z)
+                        .build();
+        List<Quantity> y = in.quantities("eccentricities");
+        List<Quantity> z = in.quantities("eccentricities across");
+        FrameSolution solution =
+                SecondOrderAnalysis.of(model)
+                        .solve(
+                                LoadCase.of(
+                                        "P",
+                                        new Tendon(
+                                                "m",
+                                                in.si("force"),
+                                                y.get(0).si(),
+                                                z.get(0).si(),
+                                                y.get(1).si(),
+                                                z.get(1).si(),
+                                                y.get(2).si(),
+                                                z.get(2).si()),
+                                        NodalLoad.force("B", -in.si("thrust"), 0, 0)));
+        Map<String, Quantity> results = new TreeMap<>();
+        MemberForces forces = solution.member("m");
+        putAll(results, "middle ", forces.at(length / 2));
+        putAll(results, "middle displacement ", forces.movement(length / 2).translation(), "m");
+        return results;
+    }
+
+    private static Map<String, Quantity> rolled(Inputs in) {
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", in.si("length"), 0, 0)
+                        .add(
+                                BeamColumn.of("m", "A", "B", MATERIAL, SECTION)
+                                        .oriented(new Orientation(Vector.Z, in.si("roll"))))
+                        .fix("A")
+                        .build();
+        Vector moment = vector(in, "moment");
+        FrameSolution solution =
+                LinearAnalysis.of(model)
+                        .solve(
+                                LoadCase.of(
+                                        "P",
+                                        new NodalLoad("B", vector(in, "force"), Vector.ZERO),
+                                        NodalLoad.moment("B", moment.x(), moment.y(), moment.z())));
+        Map<String, Quantity> results = new TreeMap<>();
+        putAll(results, "displacement ", solution.movement("B").translation(), "m");
+        putAll(results, "rotation ", solution.movement("B").rotation(), "rad");
+        return results;
+    }
+
+    /** Moment in the middle of the first of two equal spans. */
+    private static Map<String, Quantity> areas(Inputs in) {
+        double span = in.si("span");
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("0", 0, 0, 0)
+                        .node("1", span, 0, 0)
+                        .node("2", 2 * span, 0, 0)
+                        .add(BeamColumn.of("s1", "0", "1", MATERIAL, SECTION))
+                        .add(BeamColumn.of("s2", "1", "2", MATERIAL, SECTION))
+                        .hold("0", Motion.ALONG_X, Motion.ALONG_Z)
+                        .hold("1", Motion.ALONG_Z)
+                        .hold("2", Motion.ALONG_Z)
+                        .build();
+        InfluenceLine line =
+                InfluenceLine.of(
+                        LinearAnalysis.of(model),
+                        Response.force("s1", span / 2, ForceComponent.MOMENT_Y),
+                        Lane.along("lane", model, List.of("s1", "s2"), Vector.ZERO));
+        double from = in.si("from");
+        double to = in.si("to");
+        return Map.of(
+                "area", of(line.area(from, to), "m²"),
+                "positive area", of(line.positiveArea(from, to), "m²"),
+                "negative area", of(line.negativeArea(from, to), "m²"));
+    }
+
+    /** A column, fixed at its foot, that buckles under its own weight. */
+    private static Map<String, Quantity> heavyColumn(Inputs in) {
+        double length = in.si("length");
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", 0, 0, 0)
+                        .node("B", 0, 0, length)
+                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
+                        .fix("A")
+                        .build();
+        LoadCase weight =
+                LoadCase.of(
+                        "q",
+                        LineLoad.uniform("m", new Vector(0, 0, -in.si("weight")), LoadAxes.GLOBAL));
+        BucklingAnalysis analysis = BucklingAnalysis.of(model).divided(16);
+        BucklingMode mode =
+                (in.text("permanent").equals("as much")
+                                ? analysis.factors(weight, weight, 1)
+                                : analysis.factors(weight, 1))
+                        .governing();
+        double position = in.si("position");
+        return Map.of(
+                "factor", of(mode.factor(), ""),
+                "axial force", of(mode.axialForce("m", position), "N"),
+                "buckling length", of(mode.bucklingLength("m", position, Motion.ABOUT_Y), "m"));
     }
 }

@@ -270,9 +270,14 @@ public final class NumericChecks implements Subject {
 
     private static Map<String, Quantity> directIntegration(Inputs in) {
         TimeScheme scheme =
-                in.text("scheme").startsWith("average")
-                        ? TimeScheme.averageAcceleration()
-                        : TimeScheme.linearAcceleration();
+                switch (in.text("scheme")) {
+                    case "average acceleration" -> TimeScheme.averageAcceleration();
+                    case "linear acceleration" -> TimeScheme.linearAcceleration();
+                    case "with numerical damping" -> TimeScheme.hilberHughesTaylor(in.si("alpha"));
+                    default ->
+                            throw new IllegalArgumentException(
+                                    "scheme is \"" + in.text("scheme") + "\".");
+                };
         double mass = 0.2533;
         double stiffness = 10;
         DirectIntegration motion =

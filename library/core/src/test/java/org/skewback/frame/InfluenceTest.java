@@ -111,6 +111,60 @@ class InfluenceTest {
         }
     }
 
+    /** A bent frame in space whose members end in rigid arms that lie along no axis. */
+    private static FrameModel withArms() {
+        Vector one = new Vector(0.3, 0.2, -0.4);
+        Vector other = new Vector(-0.25, 0.35, 0.15);
+        return FrameModel.builder()
+                .node("A", 0, 0, 0)
+                .node("B", 5, 1, 4)
+                .node("C", 12, -1, 5)
+                .node("D", 15, 2, 0)
+                .add(
+                        BeamColumn.of("ab", "A", "B", Bridges.STEEL, Bridges.COLUMN)
+                                .offset(one, other))
+                .add(
+                        BeamColumn.of("bc", "B", "C", Bridges.STEEL, Bridges.DECK)
+                                .offset(other.times(-1), one))
+                .add(
+                        BeamColumn.of("cd", "C", "D", Bridges.STEEL, Bridges.COLUMN)
+                                .offset(other, one.times(-1)))
+                .fix("A")
+                .fix("D")
+                .build();
+    }
+
+    @Test
+    void armsTurnUnderATrainAsUnderLoadsPutOnOneByOne() {
+        FrameModel bent = withArms();
+        LinearAnalysis statics = LinearAnalysis.of(bent);
+        Lane along = Lane.along("L", bent, List.of("bc"), new Vector(0, 0.3, 0.2));
+        MovingLoad moving = new MovingLoad(statics, LoadTrain.of("T", 1e5, 0), along, 2);
+        Envelope envelope = moving.envelope(2);
+        for (String member : List.of("ab", "cd")) {
+            for (ForceComponent component : ForceComponent.values()) {
+                double largest = 0;
+                double smallest = 0;
+                for (double at : moving.positions()) {
+                    double force =
+                            statics.solve(
+                                            new LoadCase(
+                                                    "P", along.force(at, new Vector(0, 0, -1e5))))
+                                    .member(member)
+                                    .end()
+                                    .get(component);
+                    largest = Math.max(largest, force);
+                    smallest = Math.min(smallest, force);
+                }
+                String words = member + " " + component;
+                double size = 1e-9 * Math.max(largest, -smallest) + 1e-6;
+                assertEquals(largest, envelope.largest(member, 1, component).value(), size, words);
+                assertEquals(
+                        smallest, envelope.smallest(member, 1, component).value(), size, words);
+            }
+        }
+    }
+
     @Test
     void surfaceIsLinearBetweenItsLanes() {
         Lane right = Lane.along("right", model, Bridges.deck(8), new Vector(0, -0.7, 0.5));

@@ -116,6 +116,66 @@ class StageAnalysisTest {
                 1e-8);
     }
 
+    /** Two cantilevers from walls along no axis, with a gap between their ends. */
+    private static FrameModelBuilder gap() {
+        return FrameModel.builder()
+                .node("A", 0, 0, 0)
+                .node("B", 4, 1, 0.5)
+                .node("C", 7, 2.5, 1.5)
+                .node("D", 11, 2, 3)
+                .add(BeamColumn.of("ab", "A", "B", Bridges.STEEL, Bridges.DECK))
+                .add(BeamColumn.of("dc", "D", "C", Bridges.STEEL, Bridges.COLUMN))
+                .fix("A")
+                .fix("D");
+    }
+
+    @Test
+    void aFittedPieceIsWithoutForceWhereverItsNodesHaveGone() {
+        List<Member> pieces =
+                List.of(
+                        BeamColumn.of("bc", "B", "C", Bridges.STEEL, Bridges.RIB),
+                        BeamColumn.of("bc", "B", "C", Bridges.STEEL, Bridges.RIB)
+                                .offset(new Vector(0.2, 0.1, -0.3), new Vector(-0.1, 0.3, 0.2)),
+                        Bar.of("bc", "B", "C", Bridges.STEEL, Bridges.RIB));
+        for (Member piece : pieces) {
+            List<StageResult> stages =
+                    StageAnalysis.of(gap().add(piece).build())
+                            .run(
+                                    List.of(
+                                            Stage.of(
+                                                    "arms",
+                                                    new StageAction.Install(
+                                                            List.of("ab", "dc"), DESIGNED),
+                                                    new StageAction.Apply(
+                                                            LoadCase.of(
+                                                                    "P",
+                                                                    new NodalLoad(
+                                                                            "B",
+                                                                            new Vector(
+                                                                                    3e4, 5e4, -8e4),
+                                                                            new Vector(
+                                                                                    2e4, 1e4, 3e4)),
+                                                                    new NodalLoad(
+                                                                            "C",
+                                                                            new Vector(
+                                                                                    -2e4, 4e4, 6e4),
+                                                                            new Vector(
+                                                                                    1e4, -2e4,
+                                                                                    1e4))))),
+                                            Stage.of(
+                                                    "close",
+                                                    new StageAction.Install(
+                                                            List.of("bc"), FITTED))));
+            FrameSolution closed = stages.get(1).solution();
+            for (ForceComponent component : ForceComponent.values()) {
+                assertEquals(0, closed.member("bc").start().get(component), 1e-3, piece + "");
+                assertEquals(0, closed.member("bc").end().get(component), 1e-3, piece + "");
+            }
+            Vector before = stages.get(0).solution().movement("C").translation();
+            assertEquals(0, closed.movement("C").translation().minus(before).length(), 1e-12);
+        }
+    }
+
     @Test
     void designedPieceIsForcedIn() {
         List<StageResult> stages =

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -155,6 +156,72 @@ class EigenproblemTest {
             double sine = StrictMath.sin(i * StrictMath.PI / (2 * order));
             assertEquals(4 * sine * sine, pairs.value(i), 1e-10 * pairs.value(i));
         }
+    }
+
+    /** r of (K − λM) x = r, by multiplication. */
+    private static double[] left(SymmetricMatrix k, SymmetricMatrix m, double lambda, double[] x) {
+        double[] left = k.times(x);
+        double[] right = m.times(x);
+        for (int i = 0; i < left.length; i++) {
+            left[i] -= lambda * right[i];
+        }
+        return left;
+    }
+
+    @Test
+    void theResidualOfAVibrationIsWhatItsMatricesLeave() {
+        SymmetricMatrix k = RandomMatrices.grid(40, 37);
+        SymmetricMatrix m = mass(3, k.order(), 0);
+        Eigenpairs pairs = Eigenproblem.vibration(k, m, 9, Monitor.quiet());
+        int seen = 0;
+        for (int i = 0; i < pairs.size(); i++) {
+            double[] r = left(k, m, pairs.value(i), pairs.vector(i));
+            double square = 0;
+            for (int j = 0; j < r.length; j++) {
+                square += r[j] * r[j] / m.get(j, j);
+            }
+            double residual = Math.sqrt(square) / pairs.value(i);
+            // Below that, the product has more rounding than residual.
+            if (residual > 1e-11) {
+                assertEquals(residual, pairs.residual(i), 2e-3 * residual);
+                seen++;
+            }
+        }
+        assertTrue(seen > 0, "no residual is above rounding");
+    }
+
+    @Test
+    void theResidualOfABucklingShapeIsWhatItsMatricesLeave() {
+        SymmetricMatrix k = RandomMatrices.grid(16, 15);
+        SymmetricMatrix g = RandomMatrices.indefinite(11, k.order());
+        Eigenpairs pairs = Eigenproblem.buckling(k, g, 6, Monitor.quiet());
+        var solver =
+                new CholeskyDecomposition(new Array2DRowRealMatrix(k.toDense()), 1e-9, 1e-300)
+                        .getSolver();
+        int seen = 0;
+        for (int i = 0; i < pairs.size(); i++) {
+            double theta = 1 / pairs.value(i);
+            // −G x − θ K x, of which A x − θ x is the solution with K.
+            double[] r = left(g.scaled(-1), k, theta, pairs.vector(i));
+            double[] e = solver.solve(new ArrayRealVector(r)).toArray();
+            double residual = Math.sqrt(Vectors.dot(e, r)) / theta;
+            if (residual > 1e-12) {
+                assertEquals(residual, pairs.residual(i), 2e-3 * residual);
+                seen++;
+            }
+        }
+        assertTrue(seen > 0, "no residual is above rounding");
+    }
+
+    @Test
+    void theCountIsTakenJustAboveTheLast() {
+        SymmetricMatrix k = RandomMatrices.grid(20, 17);
+        SymmetricMatrix m = mass(5, k.order(), 0.3);
+        Eigenpairs pairs = Eigenproblem.vibration(k, m, 7, Monitor.quiet());
+        double last = pairs.value(6);
+        assertEquals(last * (1 + 1e-6), pairs.checkedTo(), 1e-9 * last);
+        assertEquals(7, pairs.countBelow());
+        assertEquals(7, Eigenproblem.countBelow(k, m, pairs.checkedTo(), Monitor.quiet()));
     }
 
     @Test

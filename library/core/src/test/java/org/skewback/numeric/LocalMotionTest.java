@@ -78,6 +78,72 @@ class LocalMotionTest {
         assertTrue(energy.damped() >= 0);
     }
 
+    /** What a bearing answers to a movement: its state then, its mean force, its force, its energy. */
+    private static double[] answer(
+            SlidingBearing bearing, double[] state, double[] from, double[] to) {
+        double[] all = new double[7];
+        double[] next = new double[2];
+        double[] two = new double[2];
+        bearing.follow(state, 0, from, to, 0, next, two);
+        System.arraycopy(next, 0, all, 0, 2);
+        System.arraycopy(two, 0, all, 2, 2);
+        bearing.force(next, 0, to, 0, two);
+        System.arraycopy(two, 0, all, 4, 2);
+        all[6] = bearing.stored(next, 0, to, 0);
+        return all;
+    }
+
+    private static double[] turned(double angle, double[] v) {
+        double[] turned = v.clone();
+        for (int i = 0; i + 1 < v.length; i += 2) {
+            turned[i] = StrictMath.cos(angle) * v[i] - StrictMath.sin(angle) * v[i + 1];
+            turned[i + 1] = StrictMath.sin(angle) * v[i] + StrictMath.cos(angle) * v[i + 1];
+        }
+        return turned;
+    }
+
+    @Property(tries = 200)
+    void aBearingSlidesAlikeInAllDirections(
+            @ForAll @DoubleRange(min = 0, max = 6.28) double angle,
+            @ForAll @DoubleRange(min = -1, max = 1) double tx,
+            @ForAll @DoubleRange(min = -0.02, max = 0.02) double dx,
+            @ForAll @DoubleRange(min = -0.02, max = 0.02) double dy) {
+        SlidingBearing bearing = new SlidingBearing(500, 1e5, 1500);
+        double[] state = {400 * tx, 250};
+        double[] from = {0.03, -0.05};
+        double[] to = {0.03 + dx, -0.05 + dy};
+        double[] expected = turned(angle, answer(bearing, state, from, to));
+        double[] found =
+                answer(bearing, turned(angle, state), turned(angle, from), turned(angle, to));
+        for (int i = 0; i < 7; i++) {
+            assertEquals(expected[i], found[i], 1e-9 * (i < 6 ? 500 : Math.abs(expected[6])));
+        }
+    }
+
+    @Test
+    void aStuckBearingIsASpringBesideThePull() {
+        SlidingBearing bearing = new SlidingBearing(500, 1e5, 1500);
+        double[] found =
+                answer(
+                        bearing,
+                        new double[] {100, -50},
+                        new double[] {0.03, -0.05},
+                        new double[] {0.031, -0.052});
+        // t − k₀Δd; its mean less N/R times the mean place; with N/R d; t²/2k₀ + (N/R) d²/2.
+        double[] expected = {
+            0,
+            150,
+            50 - 1500 * 0.0305,
+            50 + 1500 * 0.051,
+            -1500 * 0.031,
+            150 + 1500 * 0.052,
+            150 * 150 / 2e5 + 750 * (0.031 * 0.031 + 0.052 * 0.052)
+        };
+        for (int i = 0; i < 7; i++) {
+            assertEquals(expected[i], found[i], 1e-9);
+        }
+    }
+
     @Test
     void frictionNeverExceedsItsLimit() {
         LocalHistory history = shaken(0.005, 1e6, 0);
