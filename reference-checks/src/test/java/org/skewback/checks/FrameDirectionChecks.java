@@ -18,6 +18,7 @@ import org.skewback.frame.InfluenceLine;
 import org.skewback.frame.InitialForce;
 import org.skewback.frame.Lane;
 import org.skewback.frame.LineLoad;
+import org.skewback.frame.LineMass;
 import org.skewback.frame.LineMoment;
 import org.skewback.frame.LinearAnalysis;
 import org.skewback.frame.Load;
@@ -39,6 +40,7 @@ import org.skewback.frame.Reaction;
 import org.skewback.frame.Response;
 import org.skewback.frame.SecondOrderAnalysis;
 import org.skewback.frame.SectionForces;
+import org.skewback.frame.SectionProfile;
 import org.skewback.frame.SpectrumAnalysis;
 import org.skewback.frame.SpectrumResponse;
 import org.skewback.frame.Tendon;
@@ -47,6 +49,8 @@ import org.skewback.frame.Vector;
 import org.skewback.numeric.Monitor;
 import org.skewback.numeric.TimeScheme;
 import org.skewback.quantity.Quantity;
+import org.skewback.steel.Fibre;
+import org.skewback.steel.Rectangle;
 import org.skewback.steel.Section;
 
 /** Checks of the directions, components and extremes that examples in one plane leave out. */
@@ -84,6 +88,9 @@ public final class FrameDirectionChecks implements Subject {
         routines.put("LinearAnalysis: rolled cantilever", FrameDirectionChecks::rolled);
         routines.put("InfluenceLine: areas of a part", FrameDirectionChecks::areas);
         routines.put("BucklingMode: heavy column", FrameDirectionChecks::heavyColumn);
+        routines.put("BucklingMode: tapered column", FrameDirectionChecks::taperedColumn);
+        routines.put("MemberForces: stress in a taper", FrameDirectionChecks::taperedStress);
+        routines.put("TimeHistoryAnalysis: heavy mast", FrameDirectionChecks::heavyMast);
         return routines;
     }
 
@@ -551,5 +558,97 @@ public final class FrameDirectionChecks implements Subject {
                 "factor", of(mode.factor(), ""),
                 "axial force", of(mode.axialForce("m", position), "N"),
                 "buckling length", of(mode.bucklingLength("m", position, Motion.ABOUT_Y), "m"));
+    }
+
+    private static BeamColumn tapered(Inputs in, String start, String end) {
+        double width = in.si("width");
+        return BeamColumn.of(
+                "m",
+                start,
+                end,
+                MATERIAL,
+                SectionProfile.tapered(
+                        new Rectangle(width, in.si("root height")).section("root"),
+                        new Rectangle(width, in.si("tip height")).section("tip")));
+    }
+
+    private static double heightAt(Inputs in, double position) {
+        double share = position / in.si("length");
+        return (1 - share) * in.si("root height") + share * in.si("tip height");
+    }
+
+    private static Map<String, Quantity> taperedColumn(Inputs in) {
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", 0, 0, 0)
+                        .node("B", 0, 0, in.si("length"))
+                        .add(tapered(in, "A", "B"))
+                        .fix("A")
+                        .build();
+        BucklingMode mode =
+                BucklingAnalysis.of(model)
+                        .divided(4)
+                        .factors(LoadCase.of("P", NodalLoad.force("B", 0, 0, -1)), 1)
+                        .governing();
+        double position = in.si("position");
+        double height = heightAt(in, position);
+        double there = MATERIAL.youngModulus() * in.si("width") * height * height * height / 12;
+        double euler = Math.PI * Math.sqrt(there / -mode.axialForce("m", position));
+        return Map.of(
+                "buckling length over that of the section there",
+                of(mode.bucklingLength("m", position, Motion.ABOUT_Y) / euler, ""));
+    }
+
+    private static Map<String, Quantity> taperedStress(Inputs in) {
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", 0, 0, 0)
+                        .node("B", in.si("length"), 0, 0)
+                        .add(tapered(in, "A", "B"))
+                        .fix("A")
+                        .build();
+        double position = in.si("position");
+        Fibre top = new Fibre("top", 0, heightAt(in, position) / 2);
+        return Map.of(
+                "stress at the top",
+                of(
+                        LinearAnalysis.of(model)
+                                .solve(LoadCase.of("P", NodalLoad.force("B", 0, 0, -in.si("load"))))
+                                .member("m")
+                                .stress(position, top),
+                        "Pa"));
+    }
+
+    /** One piece with mass along it, all unknowns stepped, damped by mass and stiffness. */
+    private static Map<String, Quantity> heavyMast(Inputs in) {
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("F", 0, 0, 0)
+                        .node("H", 0, 0, in.si("height"))
+                        .add(BeamColumn.of("mast", "F", "H", MATERIAL, SECTION))
+                        .fix("F")
+                        .build();
+        double step = in.si("step");
+        int steps = (int) Math.round(in.si("time") / step);
+        double[] record = new double[steps + 1];
+        Arrays.fill(record, in.si("acceleration"));
+        FrameHistory history =
+                TimeHistoryAnalysis.of(
+                                ModalAnalysis.of(model)
+                                        .divided(1)
+                                        .with(new LineMass("mast", in.si("line mass"))))
+                        .direct(
+                                GroundMotion.along(step, Motion.ALONG_X, record),
+                                TimeScheme.averageAcceleration(),
+                                new RayleighDamping(
+                                        in.si("damping"), in.si("first"), in.si("second")),
+                                Monitor.quiet());
+        return Map.of(
+                "displacement", of(history.movement("H", Motion.ALONG_X)[steps], "m"),
+                "reaction", of(history.reaction("F", Motion.ALONG_X)[steps], "N"),
+                "reaction moment", of(history.reaction("F", Motion.ABOUT_Y)[steps], "N·m"));
     }
 }

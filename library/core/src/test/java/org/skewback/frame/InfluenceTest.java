@@ -111,6 +111,24 @@ class InfluenceTest {
         }
     }
 
+    @Test
+    void aTrainTurnedRoundHasItsLastAxleFirst() {
+        LoadTrain train =
+                new LoadTrain(
+                        "T",
+                        List.of(
+                                new LoadTrain.Axle(0, 10),
+                                new LoadTrain.Axle(2, 30),
+                                new LoadTrain.Axle(5, 70)));
+        assertEquals(5, train.length());
+        assertEquals(
+                List.of(
+                        new LoadTrain.Axle(0, 70),
+                        new LoadTrain.Axle(3, 30),
+                        new LoadTrain.Axle(5, 10)),
+                train.reversed().axles());
+    }
+
     /** A bent frame in space whose members end in rigid arms that lie along no axis. */
     private static FrameModel withArms() {
         Vector one = new Vector(0.3, 0.2, -0.4);
@@ -177,6 +195,9 @@ class InfluenceTest {
                         -0.7);
         double a = surface.value(40, -0.7);
         double b = surface.value(40, 0.7);
+        Response response = Response.force("rib0.3", 4.0, ForceComponent.AXIAL);
+        assertEquals(InfluenceLine.of(analysis, response, right).value(40), a, 1e-12);
+        assertEquals(InfluenceLine.of(analysis, response, lane).value(40), b, 1e-12);
         assertEquals(0.25 * a + 0.75 * b, surface.value(40, 0.35), 1e-12);
         assertTrue(
                 assertThrows(IllegalArgumentException.class, () -> surface.value(40, 1))

@@ -94,6 +94,19 @@ class LinearAnalysisTest {
     }
 
     @Test
+    void aSpringPutIntoAJointLeavesTheOthersAlone() {
+        EndConnection joint = new EndConnection(1, 2, 3, 4, 5, 6);
+        double[] given = {1, 2, 3, 4, 5, 6};
+        for (Motion motion : Motion.values()) {
+            double[] all = given.clone();
+            all[motion.index()] = 7;
+            assertEquals(
+                    new EndConnection(all[0], all[1], all[2], all[3], all[4], all[5]),
+                    joint.with(motion, 7));
+        }
+    }
+
+    @Test
     void springsAtTheEndsStandBetweenPinnedAndFixed() {
         double k = 2 * EI / 6 * 3;
         EndConnection spring = EndConnection.RIGID.with(Motion.ABOUT_Y, k);

@@ -112,6 +112,19 @@ class StabilityAndModesTest {
     }
 
     @Test
+    void countsAreTakenJustAboveTheLast() {
+        Modes modes = ModalAnalysis.of(Bridges.arch(6)).divided(2).modes(5);
+        double last = modes.get(4).circularFrequency() / (2 * StrictMath.PI);
+        assertEquals(last * (1 + 0.5e-6), modes.checkedTo(), 1e-8 * last);
+        Buckling buckling =
+                BucklingAnalysis.of(Bridges.arch(6))
+                        .divided(2)
+                        .factors(LoadCase.of("g", SelfWeight.standard()), 3);
+        double factor = buckling.modes().get(2).factor();
+        assertEquals(factor * (1 + 1e-6), buckling.checkedTo(), 1e-8 * factor);
+    }
+
+    @Test
     void tensionOnlyStiffens() {
         FrameModel model = column();
         Buckling buckling =

@@ -61,6 +61,18 @@ class TimeHistoryAnalysisTest {
     }
 
     @Test
+    void theOrderOfChoicesIsIndifferent() {
+        GroundMotion motion = GroundMotion.along(0.01, Motion.ALONG_X, record(300, 0.01, 2, 5));
+        NonlinearLink link =
+                NonlinearLink.sliding("slide", "p0", "d0", new SlidingBearing(2e3, 1e6, 1e4));
+        TimeHistoryAnalysis plain = TimeHistoryAnalysis.of(masses(false));
+        FrameHistory one = plain.damped(0.2).with(link).modal(10, motion);
+        FrameHistory other = plain.with(link).damped(0.2).modal(10, motion);
+        assertArrayEquals(one.movement("p0", Motion.ALONG_X), other.movement("p0", Motion.ALONG_X));
+        assertEquals(0.01, one.step());
+    }
+
+    @Test
     void allModesGiveWhatDirectSteppingGives() {
         double step = 0.002;
         GroundMotion motion =

@@ -121,6 +121,50 @@ class FactorizationTest {
     }
 
     @Test
+    void aSmallPivotTellsItsSizeAndItsScale() {
+        // One unknown joined to the ground by next to nothing: what elimination leaves is that.
+        double least = 3e-11;
+        SymmetricMatrix matrix =
+                SymmetricMatrix.ofDense(new double[][] {{4, -4}, {-4, 4 * (1 + least)}});
+        Factorization factorization = Factorization.of(matrix);
+        SmallPivot pivot = factorization.smallPivots().get(0);
+        assertEquals(4 * least, pivot.pivot(), 1e-15);
+        assertEquals(4, pivot.scale(), 1e-9);
+        assertEquals(least, pivot.ratio(), 1e-15);
+        assertEquals(1, factorization.smallPivots().size());
+        // Without a diagonal it is measured by what the other unknown may put there.
+        Factorization bordered =
+                Factorization.of(SymmetricMatrix.ofDense(new double[][] {{4, 6}, {6, 0}}));
+        assertEquals(new Inertia(1, 0, 1), bordered.inertia());
+        assertArrayEquals(
+                new double[] {4, 9},
+                Elimination.pivotScales(SymmetricMatrix.ofDense(new double[][] {{4, 6}, {6, 0}})));
+        assertArrayEquals(
+                new double[] {9, 4},
+                Elimination.pivotScales(SymmetricMatrix.ofDense(new double[][] {{0, 6}, {6, 4}})));
+    }
+
+    @Test
+    void aMatrixGivesBackWhatWasPutIntoIt() {
+        SymmetricMatrix matrix =
+                SymmetricMatrix.ofEntries(
+                        3,
+                        new int[] {0, 1, 1, 2, 0, 1},
+                        new int[] {0, 1, 0, 1, 2, 1},
+                        new double[] {1, 2, -2, -5, 4, 1});
+        double[][] dense = {{1, -2, 4}, {-2, 3, -5}, {4, -5, 0}};
+        for (int i = 0; i < 3; i++) {
+            assertArrayEquals(dense[i], matrix.toDense()[i]);
+            for (int j = 0; j < 3; j++) {
+                assertEquals(dense[i][j], matrix.get(i, j));
+            }
+        }
+        assertArrayEquals(new double[] {1, 3, 0}, matrix.diagonal());
+        assertEquals(10, matrix.norm());
+        assertArrayEquals(new double[] {7, 10, 9}, matrix.timesSizes(new double[] {1, -1, 1}));
+    }
+
+    @Test
     void aFreeChainNamesItsLastUnknownAndItsMovement() {
         int order = 50;
         SymmetricAssembler sum = new SymmetricAssembler(RandomMatrices.grid(order, 1).pattern());

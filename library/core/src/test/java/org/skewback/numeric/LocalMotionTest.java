@@ -145,6 +145,15 @@ class LocalMotionTest {
     }
 
     @Test
+    void whatDoesNotBalanceIsMeasuredAgainstTheLargestPart() {
+        // 5 + 20 − 8 − 3 − 40 − 1 = −27, against 40.
+        assertEquals(27.0 / 40, new LocalHistory.Energy(5, 20, 8, 3, 40, 1).imbalance(), 1e-15);
+        // 2 − 30 − 1 − 4 − 5 + 6 = −32, against 30.
+        assertEquals(32.0 / 30, new LocalHistory.Energy(2, -30, 1, 4, 5, -6).imbalance(), 1e-15);
+        assertEquals(0, new LocalHistory.Energy(0, 0, 0, 0, 0, 0).imbalance());
+    }
+
+    @Test
     void frictionNeverExceedsItsLimit() {
         LocalHistory history = shaken(0.005, 1e6, 0);
         double most = 0;

@@ -58,6 +58,23 @@ class TimeSteppingTest {
     }
 
     @Test
+    void theEquationOfMotionHoldsAtEveryStep() {
+        double[] load = {3, -1, 4, 1, -5, 9};
+        OscillatorResponse response =
+                PiecewiseLinearStepping.of(2.5, 0.8, 30, 0.2).respond(load, 0.4, -1.1);
+        assertEquals(0.4, response.displacement()[0]);
+        assertEquals(-1.1, response.velocity()[0]);
+        assertEquals(0.2, response.step());
+        for (int n = 0; n < load.length; n++) {
+            double left =
+                    2.5 * response.acceleration()[n]
+                            + 0.8 * response.velocity()[n]
+                            + 30 * response.displacement()[n];
+            assertEquals(load[n], left, 1e-12);
+        }
+    }
+
+    @Test
     void overdampedCriticalAndFreeMotionsAreExact() {
         double h = 0.3;
         double[] none = new double[11];
