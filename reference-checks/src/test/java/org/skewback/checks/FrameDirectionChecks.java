@@ -1,5 +1,6 @@
 package org.skewback.checks;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -89,6 +90,7 @@ public final class FrameDirectionChecks implements Subject {
         routines.put("InfluenceLine: areas of a part", FrameDirectionChecks::areas);
         routines.put("BucklingMode: heavy column", FrameDirectionChecks::heavyColumn);
         routines.put("BucklingMode: tapered column", FrameDirectionChecks::taperedColumn);
+        routines.put("BucklingAnalysis: column that twists", FrameDirectionChecks::twisting);
         routines.put("MemberForces: stress in a taper", FrameDirectionChecks::taperedStress);
         routines.put("TimeHistoryAnalysis: heavy mast", FrameDirectionChecks::heavyMast);
         return routines;
@@ -384,37 +386,37 @@ public final class FrameDirectionChecks implements Subject {
         return results;
     }
 
-    /** Two bars in line, drawn, held across their joint by springs besides. */
+    /** Three bars in line, drawn, held across their joints by springs besides. */
     private static Map<String, Quantity> barsDrawn(Inputs in) {
         double length = in.si("length");
         double spring = in.si("spring");
         Material material = new Material("m", in.si("young modulus"), 1, 0, 0);
         Section section = Section.slender("s", 1, 1, 1, 1);
-        FrameModel model =
+        FrameModelBuilder builder =
                 FrameModel.builder()
                         .node("A", 0, 0, 0)
                         .node("B", length, 0, 0)
                         .node("C", 2 * length, 0, 0)
-                        .add(Bar.of("ab", "A", "B", material, section))
-                        .add(Bar.of("bc", "B", "C", material, section))
+                        .node("D", 3 * length, 0, 0)
                         .pin("A")
-                        .pin("C")
-                        .spring("B", Motion.ALONG_Y, spring)
-                        .spring("B", Motion.ALONG_Z, spring)
-                        .build();
+                        .pin("D");
+        List<Load> loads = new ArrayList<>();
+        for (String ends : List.of("AB", "BC", "CD")) {
+            builder.add(Bar.of(ends, ends.substring(0, 1), ends.substring(1), material, section));
+            loads.add(new InitialForce(ends, in.si("tension")));
+        }
+        for (String joint : List.of("B", "C")) {
+            builder.spring(joint, Motion.ALONG_Y, spring).spring(joint, Motion.ALONG_Z, spring);
+        }
         List<Quantity> load = in.quantities("load");
+        loads.add(NodalLoad.force("B", 0, load.get(0).si(), load.get(1).si()));
         FrameSolution solution =
-                SecondOrderAnalysis.of(model)
-                        .solve(
-                                LoadCase.of(
-                                        "P",
-                                        new InitialForce("ab", in.si("tension")),
-                                        new InitialForce("bc", in.si("tension")),
-                                        NodalLoad.force(
-                                                "B", 0, load.get(0).si(), load.get(1).si())));
+                SecondOrderAnalysis.of(builder.build()).solve(new LoadCase("P", loads));
         Map<String, Quantity> results = new TreeMap<>();
         putAll(results, "displacement ", solution.movement("B").translation(), "m");
+        putAll(results, "displacement beyond ", solution.movement("C").translation(), "m");
         putAll(results, "reaction ", solution.reaction("A").force(), "N");
+        putAll(results, "reaction beyond ", solution.reaction("D").force(), "N");
         results.put("strain energy", of(solution.energy().strain(), "J"));
         return results;
     }
@@ -650,5 +652,32 @@ public final class FrameDirectionChecks implements Subject {
                 "displacement", of(history.movement("H", Motion.ALONG_X)[steps], "m"),
                 "reaction", of(history.reaction("F", Motion.ALONG_X)[steps], "N"),
                 "reaction moment", of(history.reaction("F", Motion.ABOUT_Y)[steps], "N·m"));
+    }
+
+    /** A column so soft in torsion that it twists before it bends. */
+    private static Map<String, Quantity> twisting(Inputs in) {
+        Section section =
+                Section.slender(
+                        "s",
+                        in.si("area"),
+                        in.si("torsion constant"),
+                        in.si("second moment y"),
+                        in.si("second moment z"));
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", 0, 0, in.si("length"))
+                        .add(BeamColumn.of("m", "A", "B", MATERIAL, section))
+                        .fix("A")
+                        .build();
+        return Map.of(
+                "force",
+                of(
+                        BucklingAnalysis.of(model)
+                                .divided(1)
+                                .factors(LoadCase.of("P", NodalLoad.force("B", 0, 0, -1)), 1)
+                                .governing()
+                                .factor(),
+                        "N"));
     }
 }

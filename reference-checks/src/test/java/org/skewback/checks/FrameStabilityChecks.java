@@ -432,7 +432,13 @@ public final class FrameStabilityChecks implements Subject {
 
     private static Map<String, Quantity> strip(Inputs in) {
         double lateral = 1e-8;
-        Section section = Section.slender("s", 1, 2.6 * lateral, 1e4 * lateral, lateral);
+        // The same strip, its section's axes named the other way round and turned back.
+        boolean aside = in.has("strong axis") && in.text("strong axis").equals("z");
+        Section section =
+                aside
+                        ? Section.slender("s", 1, 2.6 * lateral, lateral, 1e4 * lateral)
+                        : Section.slender("s", 1, 2.6 * lateral, 1e4 * lateral, lateral);
+        Orientation turned = new Orientation(Vector.Z, aside ? Math.PI / 2 : 0);
         String load = in.text("load");
         int parts = 40;
         FrameModelBuilder builder = FrameModel.builder();
@@ -440,7 +446,9 @@ public final class FrameStabilityChecks implements Subject {
         for (int i = 0; i <= parts; i++) {
             builder.node("" + i, (double) i / parts, 0, 0);
             if (i > 0) {
-                builder.add(BeamColumn.of("m" + i, "" + (i - 1), "" + i, material(), section));
+                builder.add(
+                        BeamColumn.of("m" + i, "" + (i - 1), "" + i, material(), section)
+                                .oriented(turned));
             }
         }
         double unit = E * lateral;
