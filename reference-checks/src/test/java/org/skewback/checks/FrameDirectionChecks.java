@@ -91,6 +91,7 @@ public final class FrameDirectionChecks implements Subject {
         routines.put("BucklingMode: heavy column", FrameDirectionChecks::heavyColumn);
         routines.put("BucklingMode: tapered column", FrameDirectionChecks::taperedColumn);
         routines.put("BucklingAnalysis: column that twists", FrameDirectionChecks::twisting);
+        routines.put("BucklingAnalysis: rigid head", FrameDirectionChecks::headBuckles);
         routines.put("MemberForces: stress in a taper", FrameDirectionChecks::taperedStress);
         routines.put("TimeHistoryAnalysis: heavy mast", FrameDirectionChecks::heavyMast);
         return routines;
@@ -421,21 +422,33 @@ public final class FrameDirectionChecks implements Subject {
         return results;
     }
 
-    /** A column below a rigid head, thrust down and aside at its top. */
-    private static Map<String, Quantity> rigidHead(Inputs in) {
+    private static FrameModel headed(Inputs in) {
         double length = in.si("length");
         double head = in.si("head");
-        FrameModel model =
-                FrameModel.builder()
-                        .node("A", 0, 0, 0)
-                        .node("B", 0, 0, length + head)
-                        .add(
-                                BeamColumn.of("m", "A", "B", MATERIAL, SECTION)
-                                        .offset(Vector.ZERO, new Vector(0, 0, -head)))
-                        .fix("A")
-                        .build();
+        return FrameModel.builder()
+                .node("A", 0, 0, 0)
+                .node("B", 0, 0, length + head)
+                .add(
+                        BeamColumn.of("m", "A", "B", MATERIAL, SECTION)
+                                .offset(Vector.ZERO, new Vector(0, 0, -head)))
+                .fix("A")
+                .build();
+    }
+
+    private static Map<String, Quantity> headBuckles(Inputs in) {
+        List<BucklingMode> modes =
+                BucklingAnalysis.of(headed(in))
+                        .divided(16)
+                        .factors(LoadCase.of("P", NodalLoad.force("B", 0, 0, -1)), 2)
+                        .modes();
+        return Map.of(
+                "first", of(modes.get(0).factor(), "N"), "second", of(modes.get(1).factor(), "N"));
+    }
+
+    /** A column below a rigid head, thrust down and aside at its top. */
+    private static Map<String, Quantity> rigidHead(Inputs in) {
         FrameSolution solution =
-                SecondOrderAnalysis.of(model)
+                SecondOrderAnalysis.of(headed(in))
                         .solve(
                                 LoadCase.of(
                                         "P", new NodalLoad("B", vector(in, "force"), Vector.ZERO)));
