@@ -32,13 +32,15 @@ class KernelProcessTest {
                     Duration.ofSeconds(5),
                     1_000_000);
 
-    private static final KernelProcess.Limits HASTY =
-            new KernelProcess.Limits(
-                    Duration.ofMinutes(1),
-                    Duration.ofMillis(300),
-                    Duration.ofMillis(300),
-                    Duration.ofSeconds(5),
-                    1_000_000);
+    /** Gives a cell little time, and waits as long as is said for it to stop then. */
+    private static KernelProcess.Limits hasty(Duration interrupt) {
+        return new KernelProcess.Limits(
+                Duration.ofMinutes(1),
+                Duration.ofMillis(300),
+                interrupt,
+                Duration.ofSeconds(5),
+                1_000_000);
+    }
 
     @TempDir private Path folder;
 
@@ -130,7 +132,7 @@ class KernelProcessTest {
 
     @Test
     void aCellOverItsTimeIsInterrupted() throws Exception {
-        try (KernelSession kernel = launch(HASTY)) {
+        try (KernelSession kernel = launch(hasty(Duration.ofMinutes(1)))) {
             assertEquals("it ran longer than 300 ms and was interrupted", trouble(kernel, "wait"));
         }
     }
@@ -138,7 +140,7 @@ class KernelProcessTest {
     @Test
     void aKernelThatDoesNotStopIsEnded() throws Exception {
         List<ProcessHandle> before = ProcessHandle.current().children().toList();
-        try (KernelSession kernel = launch(HASTY)) {
+        try (KernelSession kernel = launch(hasty(Duration.ofMillis(300)))) {
             List<ProcessHandle> started =
                     ProcessHandle.current().children().filter(p -> !before.contains(p)).toList();
             assertEquals(1, started.size());
