@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -578,9 +579,23 @@ class KernelTest {
         assertEquals("6", value("held"));
     }
 
+    /** Code that runs until there is a file. */
+    private static String until(Path file) {
+        return "while (!java.nio.file.Files.exists(java.nio.file.Path.of(\""
+                + file.toString().replace("\\", "\\\\")
+                + "\"))) { Thread.sleep(5); }";
+    }
+
+    /** Returns once the kernel has all that was sent on the control channel before. */
+    private void controlIsRead() throws IOException {
+        assertEquals("ok", client.askControl("kernel_info_request").path("status").asText());
+    }
+
     @Test
-    void whatAsksTheCompilerOnTheControlChannelWaitsForTheCellThatRuns() throws IOException {
-        var cell = KernelClient.execute("int first = 1;\ndisplay(0);\nThread.sleep(500);");
+    void whatAsksTheCompilerOnTheControlChannelWaitsForTheCellThatRuns(@TempDir Path folder)
+            throws IOException {
+        Path go = folder.resolve("go");
+        var cell = KernelClient.execute("int first = 1;\ndisplay(0);\n" + until(go));
         client.send(cell);
         client.published(cell, "display_data");
         var other = KernelClient.execute("first + 1");
@@ -591,6 +606,8 @@ class KernelTest {
                         "complete_request",
                         KernelClient.object().put("code", "firs").put("cursor_pos", 4));
         client.sendControl(completion);
+        controlIsRead();
+        Files.createFile(go);
         // Whatever is published of the other before the cell has ended is passed over here.
         assertEquals("ok", status(client.await(cell)));
         assertEquals(
@@ -608,12 +625,15 @@ class KernelTest {
     }
 
     @Test
-    void aFailedCellAbortsWhatWaitsOnEitherChannel() throws IOException {
-        var failing = KernelClient.execute("display(0);\nThread.sleep(500);\nint a = 1 / 0;");
+    void aFailedCellAbortsWhatWaitsOnEitherChannel(@TempDir Path folder) throws IOException {
+        Path go = folder.resolve("go");
+        var failing = KernelClient.execute("display(0);\n" + until(go) + "\nint a = 1 / 0;");
         client.send(failing);
         client.published(failing, "display_data");
         var other = KernelClient.execute("1");
         client.sendControl(other);
+        controlIsRead();
+        Files.createFile(go);
         assertEquals("error", status(client.await(failing)));
         assertEquals("aborted", client.awaitControl(other).path("status").asText());
     }
