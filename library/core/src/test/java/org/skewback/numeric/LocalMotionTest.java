@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -150,7 +151,68 @@ class LocalMotionTest {
         assertEquals(27.0 / 40, new LocalHistory.Energy(5, 20, 8, 3, 40, 1).imbalance(), 1e-15);
         // 2 − 30 − 1 − 4 − 5 + 6 = −32, against 30.
         assertEquals(32.0 / 30, new LocalHistory.Energy(2, -30, 1, 4, 5, -6).imbalance(), 1e-15);
+        // Each of the others as the largest.
+        assertEquals(44.0 / 50, new LocalHistory.Energy(50, 0, 1, 2, 3, 0).imbalance(), 1e-15);
+        assertEquals(44.0 / 50, new LocalHistory.Energy(7, 0, 50, 1, 0, 0).imbalance(), 1e-15);
+        assertEquals(44.0 / 50, new LocalHistory.Energy(7, 0, 1, 50, 0, 0).imbalance(), 1e-15);
+        assertEquals(44.0 / 50, new LocalHistory.Energy(7, 0, 1, 0, 0, 50).imbalance(), 1e-15);
         assertEquals(0, new LocalHistory.Energy(0, 0, 0, 0, 0, 0).imbalance());
+    }
+
+    @Test
+    void bearingsOfMassesThatDoNotMeetMoveAsAlone() {
+        int count = 3;
+        double step = 0.01;
+        double[] diagonal = new double[2 * count];
+        double[] masses = new double[2 * count];
+        double[][] shapes = new double[2 * count][2 * count];
+        List<LocalMotion.Attachment> all = new ArrayList<>();
+        double[][] loads = new double[2][2 * count];
+        for (int i = 0; i < count; i++) {
+            for (int d = 0; d < 2; d++) {
+                int at = 2 * i + d;
+                diagonal[at] = (d == 0 ? 2000 : 3000) * (i + 1);
+                masses[at] = 1000;
+                shapes[at][at] = 1;
+                loads[d][at] = -1000;
+            }
+            all.add(
+                    new LocalMotion.Attachment(
+                            new SlidingBearing(500 - 100 * i, 1e5, 1500),
+                            List.of(shapes[2 * i], shapes[2 * i + 1])));
+        }
+        double[] damping = new double[2 * count];
+        Arrays.fill(damping, 0.02);
+        List<double[]> records = List.of(history(step, 6, 2.0, 1.3), history(step, 6, 1.5, 0.9));
+        LocalHistory together =
+                new LocalMotion(
+                                ReducedModel.of(
+                                        SymmetricMatrix.ofDiagonal(diagonal),
+                                        SymmetricMatrix.ofDiagonal(masses),
+                                        shapes),
+                                damping,
+                                all,
+                                step)
+                        .run(List.of(loads), records, Monitor.quiet());
+        for (int i = 0; i < count; i++) {
+            LocalHistory alone =
+                    new LocalMotion(
+                                    mass(1000, 2000 * (i + 1), 3000 * (i + 1)),
+                                    new double[] {0.02, 0.02},
+                                    List.of(attached(new SlidingBearing(500 - 100 * i, 1e5, 1500))),
+                                    step)
+                            .run(
+                                    List.of(new double[] {-1000, 0}, new double[] {0, -1000}),
+                                    records,
+                                    Monitor.quiet());
+            for (int d = 0; d < 2; d++) {
+                double[] expected = alone.displacement(0, d);
+                double[] found = together.displacement(i, d);
+                for (int n = 0; n < expected.length; n++) {
+                    assertEquals(expected[n], found[n], 1e-8);
+                }
+            }
+        }
     }
 
     @Test
