@@ -38,6 +38,9 @@ final class MarkedText {
     /** Texts of the page that is being read. */
     private Map<Integer, StringBuilder> texts = new TreeMap<>();
 
+    /** What the page that is being read writes outside of all sequences with an identifier. */
+    private StringBuilder outside = new StringBuilder();
+
     private final Deque<Sequence> open = new ArrayDeque<>();
     private final Deque<Font> saved = new ArrayDeque<>();
     private Font font = new Font(null);
@@ -64,6 +67,7 @@ final class MarkedText {
      */
     Map<Integer, String> of(PDPage page) throws IOException {
         texts = new TreeMap<>();
+        outside = new StringBuilder();
         open.clear();
         saved.clear();
         font = new Font(null);
@@ -74,6 +78,11 @@ final class MarkedText {
         Map<Integer, String> read = new TreeMap<>();
         texts.forEach((identifier, text) -> read.put(identifier, text.toString()));
         return read;
+    }
+
+    /** What the page that was read last writes around its content, as heads and feet of pages. */
+    String outside() {
+        return outside.toString();
     }
 
     private static byte[] whole(InputStream in) throws IOException {
@@ -225,14 +234,17 @@ final class MarkedText {
     private void write(byte[] string) throws IOException {
         // What is nested in a sequence is part of it.
         int identifier = open.isEmpty() ? NONE : open.getLast().identifier();
-        if (identifier < 0) {
+        PDFont with = font.font();
+        if (with == null && identifier < 0) {
             return;
         }
-        PDFont with = font.font();
         if (with == null) {
             throw new IOException("a page writes without a font");
         }
-        StringBuilder text = texts.computeIfAbsent(identifier, fresh -> new StringBuilder());
+        StringBuilder text =
+                identifier < 0
+                        ? outside
+                        : texts.computeIfAbsent(identifier, fresh -> new StringBuilder());
         ByteArrayInputStream in = new ByteArrayInputStream(string);
         while (in.available() > 0) {
             int code = with.readCode(in);

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -22,6 +23,7 @@ import org.skewback.desk.holding.Holding;
 import org.skewback.desk.holding.PdfHolding;
 import org.skewback.desk.issue.IssuedManifest;
 import org.skewback.desk.issue.Manifest;
+import org.skewback.desk.issue.PackageInfo;
 import org.skewback.desk.issue.RunDocument;
 import org.skewback.desk.issue.RunPackage;
 import org.skewback.desk.render.PdfPackage;
@@ -53,8 +55,13 @@ final class PrintAudit {
      * @param files what is embedded in it, by path; none where the PDF itself is audited
      * @param text its text in logical order, in pieces
      * @param bookmarks its bookmarks, in order
+     * @param margins what each page writes around its content
      */
-    private record Read(Map<String, byte[]> files, List<String> text, List<Bookmark> bookmarks) {}
+    private record Read(
+            Map<String, byte[]> files,
+            List<String> text,
+            List<Bookmark> bookmarks,
+            List<String> margins) {}
 
     /** Begins to read the PDF beside whatever else is done: that takes as long as all the rest. */
     void begin() {
@@ -65,7 +72,7 @@ final class PrintAudit {
         @Nullable Path file = holding.pdf();
         Map<String, byte[]> files = new TreeMap<>();
         if (file == null) {
-            return new Read(files, List.of(), List.of());
+            return new Read(files, List.of(), List.of(), List.of());
         }
         Stopwatch.Share share = watch.begin(Stage.PDF);
         try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
@@ -77,7 +84,7 @@ final class PrintAudit {
                 }
             }
             PrintedText text = PrintedText.of(pdf);
-            Read read = new Read(files, text.pieces(), Bookmark.of(pdf, text));
+            Read read = new Read(files, text.pieces(), Bookmark.of(pdf, text), text.margins());
             share.end();
             return read;
         }
@@ -123,6 +130,7 @@ final class PrintAudit {
             return;
         }
         boolean marked = auditBookmarks(Bookmark.wanted(page), read.bookmarks());
+        boolean headed = auditMargins(run.info(), read.margins());
         String text = String.join("", shown);
         List<TextMatch.Mismatch> mismatches = TextMatch.of(expected, text);
         if (!mismatches.isEmpty()) {
@@ -146,9 +154,51 @@ final class PrintAudit {
                 findings.differs(Subject.PAGES, PLACE, words);
             }
         }
-        if (mismatches.isEmpty() && marked) {
+        if (mismatches.isEmpty() && marked && headed) {
             findings.count(Tally.SHOWN, 1);
         }
+    }
+
+    /** Tells whether each page says at its head and foot of which issue it is, and which page. */
+    private boolean auditMargins(PackageInfo info, List<String> margins) {
+        String issue =
+                info.number()
+                        + " · revision "
+                        + info.revision()
+                        + " · "
+                        + info.status()
+                        + info.title()
+                        + info.date();
+        int told = 0;
+        for (int i = 0; i < margins.size() && told < MOST_TOLD; i++) {
+            String wanted = issue + "page " + (i + 1) + " of " + margins.size();
+            if (unspaced(wanted).equals(unspaced(margins.get(i)))) {
+                continue;
+            }
+            told++;
+            String words =
+                    "page "
+                            + (i + 1)
+                            + " has the head and foot \""
+                            + margins.get(i)
+                            + "\", the manifest gives \""
+                            + wanted
+                            + "\"";
+            if (sameProgram) {
+                findings.differs(Subject.PAGES, PLACE, words);
+            } else {
+                findings.cannotTell(
+                        Subject.PAGES,
+                        PLACE,
+                        words + "; it was made by another version of the program");
+            }
+        }
+        return told == 0;
+    }
+
+    /** Lines break anywhere in a margin, and fonts have letters joined that are two in the text. */
+    private static String unspaced(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFKC).replaceAll("\\s", "");
     }
 
     /** Tells whether the bookmarks name the parts, in order, and lead to them. */

@@ -31,6 +31,8 @@ final class PrintedText {
     /** The page of each run. */
     private final List<COSDictionary> drawnOn = new ArrayList<>();
 
+    private final List<String> margins = new ArrayList<>();
+
     private int elements;
 
     private PrintedText() {}
@@ -46,6 +48,7 @@ final class PrintedText {
         MarkedText reader = new MarkedText();
         for (PDPage page : document.getPages()) {
             text.pages.put(page.getCOSObject(), reader.of(page));
+            text.margins.add(reader.outside());
         }
         @Nullable PDStructureTreeRoot root = document.getDocumentCatalog().getStructureTreeRoot();
         if (root != null) {
@@ -57,6 +60,11 @@ final class PrintedText {
     /** The pieces in order; empty where the document is not tagged. */
     List<String> pieces() {
         return runs;
+    }
+
+    /** What each page writes around its content, in order of the pages. */
+    List<String> margins() {
+        return margins;
     }
 
     /** The text of a page as it is drawn; empty where the document has no such page. */

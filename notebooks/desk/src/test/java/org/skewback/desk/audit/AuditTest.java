@@ -378,6 +378,20 @@ class AuditTest {
     }
 
     @Test
+    void aPageOfThePdfThatNamesAnotherIssueAtItsHeadIsCaught() throws Exception {
+        Path copy = copy();
+        Path pdf = copy.resolve("package.pdf");
+        Files.write(pdf, PdfEdits.withAnotherHead(Files.readAllBytes(pdf)));
+        Tampering.redoHashes(copy);
+        AuditReport report = audit(copy);
+        assertEquals(Verdict.DIFFERS, report.verdict(), said(report));
+        String told = said(report);
+        assertTrue(told.contains("package.pdf: page 1 has the head and foot \""), told);
+        assertTrue(told.contains("the manifest gives \"T-1 · revision "), told);
+        assertFalse(told.contains("page 2 has"), told);
+    }
+
+    @Test
     void aBookmarkThatSaysOrShowsSomethingElseIsCaught() throws Exception {
         Path copy = copy();
         Path pdf = copy.resolve("package.pdf");

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -129,7 +130,9 @@ class MarkedTextTest {
     void textIsReadInEveryWayInWhichItCanBeShown() throws IOException {
         try (PDDocument document = new PDDocument()) {
             PDPage page = page(document, EVERY_WAY);
-            Map<Integer, String> read = new MarkedText().of(page);
+            MarkedText reader = new MarkedText();
+            Map<Integer, String> read = reader.of(page);
+            assertTrue(reader.outside().contains("artifact"), reader.outside());
             assertEquals(Map.of(0, "a(b)\\ (nested) Acdef`gh", 1, "ij", 2, "in a formk"), read);
             assertEquals(placed(page), read);
         }
