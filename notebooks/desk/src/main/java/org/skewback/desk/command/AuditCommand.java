@@ -174,7 +174,9 @@ final class AuditCommand implements Callable<Integer> {
 
     private AuditReport rerun(AuditReport report, @Nullable PrintWriter out) throws Problem {
         Progress progress =
-                out == null ? Progress.SILENT : new ConsoleProgress(out, Ansi.AUTO.enabled());
+                out == null
+                        ? Progress.SILENT
+                        : new ConsoleProgress(out, Ansi.AUTO.enabled(), verbose);
         PackageIssue issuer =
                 new PackageIssue(
                         kernels.apply(cellTime),

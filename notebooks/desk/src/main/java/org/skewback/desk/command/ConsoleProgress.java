@@ -12,16 +12,19 @@ final class ConsoleProgress implements Progress {
 
     private final PrintWriter out;
     private final boolean terminal;
+    private final boolean verbose;
 
     /**
      * Makes the progress.
      *
      * @param out where to print
      * @param terminal whether a line can be written over
+     * @param verbose whether each cell has a line on a terminal too, and stages say what they took
      */
-    ConsoleProgress(PrintWriter out, boolean terminal) {
+    ConsoleProgress(PrintWriter out, boolean terminal, boolean verbose) {
         this.out = out;
-        this.terminal = terminal;
+        this.terminal = terminal && !verbose;
+        this.verbose = verbose;
     }
 
     @Override
@@ -59,9 +62,20 @@ final class ConsoleProgress implements Progress {
     }
 
     @Override
-    public synchronized void pagesStart() {
+    public synchronized void pagesStart(Duration time) {
+        if (verbose) {
+            out.println("All notebooks   " + seconds(time));
+        }
         out.println("Making the pages");
         out.flush();
+    }
+
+    @Override
+    public synchronized void pagesEnd(Duration time) {
+        if (verbose) {
+            out.println("Pages and print   " + seconds(time));
+            out.flush();
+        }
     }
 
     private void over(String line) {

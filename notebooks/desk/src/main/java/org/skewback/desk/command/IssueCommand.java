@@ -90,6 +90,11 @@ final class IssueCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "show no progress, only how it ended")
     private boolean quiet;
 
+    @Option(
+            names = "--verbose",
+            description = "show a line for each cell on a terminal too, and what each stage took")
+    private boolean verbose;
+
     /**
      * Makes the verb.
      *
@@ -124,7 +129,8 @@ final class IssueCommand implements Callable<Integer> {
             throw new IllegalStateException("called without a command line");
         }
         PrintWriter out = spec.commandLine().getOut();
-        Progress progress = quiet ? Progress.SILENT : new ConsoleProgress(out, Ansi.AUTO.enabled());
+        Progress progress =
+                quiet ? Progress.SILENT : new ConsoleProgress(out, Ansi.AUTO.enabled(), verbose);
         if (atOnce < 1) {
             throw new ParameterException(
                     spec.commandLine(), "--at-once is " + atOnce + "; allowed is 1 or more");

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -144,13 +145,16 @@ public final class PackageIssue {
             requireOwnNumber(SheetNeeds.number(sheet.notebook()), sheet, numbered);
         }
         try (IssuePlace place = IssuePlace.open(to.toAbsolutePath(), info.name(), moves)) {
+            long start = System.nanoTime();
             Runs runs = run(sheets);
             Map<String, String> environment = new LinkedHashMap<>(software);
             environment.putAll(runs.libraries());
             RunPackage run = new RunPackage(info, runs.documents(), environment, checking);
             CheckedStatus.require(run);
-            progress.pagesStart();
+            long made = System.nanoTime();
+            progress.pagesStart(Duration.ofNanos(made - start));
             write(run, place.staging());
+            progress.pagesEnd(Duration.ofNanos(System.nanoTime() - made));
             List<String> withoutSheet =
                     runs.documents().stream()
                             .filter(document -> document.record() == null)

@@ -44,6 +44,17 @@ public interface Progress {
      */
     default void sheetEnds(String sheet, int cells, Duration time) {}
 
-    /** All sheets have run; pages are being made. */
-    default void pagesStart() {}
+    /**
+     * All sheets have run; pages are being made.
+     *
+     * @param time how long the sheets took, one beside the other
+     */
+    default void pagesStart(Duration time) {}
+
+    /**
+     * All pages are made.
+     *
+     * @param time how long they took, the print included
+     */
+    default void pagesEnd(Duration time) {}
 }

@@ -12,13 +12,18 @@ import org.skewback.desk.issue.Progress;
 class ConsoleProgressTest {
 
     private static String shown(boolean terminal, String title) {
+        return shown(terminal, title, false);
+    }
+
+    private static String shown(boolean terminal, String title, boolean verbose) {
         StringWriter text = new StringWriter();
-        Progress progress = new ConsoleProgress(new PrintWriter(text), terminal);
+        Progress progress = new ConsoleProgress(new PrintWriter(text), terminal, verbose);
         progress.sheetStarts(title, 12);
         progress.cellStarts(title, 7, 12);
         progress.cellEnds(title, 7, 12, Duration.ofMillis(1340));
         progress.sheetEnds(title, 12, Duration.ofMillis(4200));
-        progress.pagesStart();
+        progress.pagesStart(Duration.ofMillis(31_250));
+        progress.pagesEnd(Duration.ofMillis(9_870));
         return text.toString().replace(System.lineSeparator(), "\n");
     }
 
@@ -31,6 +36,19 @@ class ConsoleProgressTest {
                 Making the pages
                 """,
                 shown(false, "06 Form of the rib"));
+    }
+
+    @Test
+    void whoWantsMoreHearsWhatStagesTookAndOfEachCellOnATerminalToo() {
+        assertEquals(
+                """
+                06 Form of the rib   cell 7 of 12   1.3 s
+                06 Form of the rib   12 cells   4.2 s
+                All notebooks   31.3 s
+                Making the pages
+                Pages and print   9.9 s
+                """,
+                shown(true, "06 Form of the rib", true));
     }
 
     @Test
