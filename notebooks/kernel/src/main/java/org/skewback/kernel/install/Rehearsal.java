@@ -28,6 +28,9 @@ public final class Rehearsal {
 
     private static final String GROUP = "rehearsal";
 
+    /** No status of a program that a build lets pass. */
+    private static final int FAILED = 2;
+
     private static final List<String> CELLS =
             List.of(
                     "1 + 1",
@@ -71,7 +74,7 @@ public final class Rehearsal {
             run(Path.of(arguments[0]));
         } catch (IOException | RuntimeException e) {
             System.err.println("the rehearsal failed: " + e);
-            status = 1;
+            status = FAILED;
         }
         System.exit(status);
     }
@@ -80,6 +83,8 @@ public final class Rehearsal {
         writeRepository(folder.resolve(REPOSITORY));
         ConnectionFile connection = ConnectionFile.onLoopback();
         Path file = folder.resolve("connection.json");
+        // A build that is run again rehearses in the same folder.
+        Files.deleteIfExists(file);
         connection.write(file);
         Kernel.main(new String[] {file.toString()});
         try (KernelTalk talk = new KernelTalk(connection, () -> true)) {
