@@ -1,0 +1,286 @@
+package org.skewback.checks;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.skewback.cable.Cable;
+import org.skewback.frame.BeamColumn;
+import org.skewback.frame.CableMember;
+import org.skewback.frame.Combination;
+import org.skewback.frame.EndConnection;
+import org.skewback.frame.Energy;
+import org.skewback.frame.FrameModel;
+import org.skewback.frame.FrameSolution;
+import org.skewback.frame.InitialForce;
+import org.skewback.frame.LineLoad;
+import org.skewback.frame.LineMass;
+import org.skewback.frame.LineMoment;
+import org.skewback.frame.LinearAnalysis;
+import org.skewback.frame.LoadAxes;
+import org.skewback.frame.LoadCase;
+import org.skewback.frame.Material;
+import org.skewback.frame.ModalAnalysis;
+import org.skewback.frame.Motion;
+import org.skewback.frame.NodalLoad;
+import org.skewback.frame.NodalMass;
+import org.skewback.frame.PointLoad;
+import org.skewback.frame.SectionForces;
+import org.skewback.frame.SpringLink;
+import org.skewback.frame.Stage;
+import org.skewback.frame.StageAction;
+import org.skewback.frame.StageAnalysis;
+import org.skewback.frame.StageResult;
+import org.skewback.frame.Superposition;
+import org.skewback.frame.Tendon;
+import org.skewback.frame.Vector;
+import org.skewback.quantity.Quantity;
+import org.skewback.steel.Section;
+
+/** Checks of sums of loads, of what is fitted between moved nodes, and of parts of members. */
+public final class FrameDetailChecks implements Subject {
+
+    private static final Material MATERIAL = new Material("m", 2e11, 8e10, 0, 0);
+    private static final Section SECTION = Section.slender("s", 0.02, 3e-4, 2e-4, 1e-4);
+
+    /** Makes the subject. */
+    public FrameDetailChecks() {}
+
+    @Override
+    public String topic() {
+        return "frame";
+    }
+
+    @Override
+    public String table() {
+        return "frame-details";
+    }
+
+    @Override
+    public Map<String, Checked> routines() {
+        Map<String, Checked> routines = new TreeMap<>();
+        routines.put("Material: structural steel", FrameDetailChecks::steel);
+        routines.put("Superposition: cantilever under all loads", FrameDetailChecks::allLoads);
+        routines.put("Modes: effective height", FrameDetailChecks::effectiveHeight);
+        routines.put("StageAnalysis: cable fitted", FrameDetailChecks::fittedCable);
+        routines.put("StageAnalysis: springs fitted", FrameDetailChecks::fittedSprings);
+        return routines;
+    }
+
+    private static Quantity of(double value, String unit) {
+        return Quantity.of(value, unit);
+    }
+
+    private static Vector vector(Inputs in, String name) {
+        List<Quantity> three = in.quantities(name);
+        return new Vector(three.get(0).si(), three.get(1).si(), three.get(2).si());
+    }
+
+    private static Map<String, Quantity> steel(Inputs in) {
+        Material steel = Material.steel();
+        return Map.of(
+                "Young's modulus", of(steel.youngModulus(), "Pa"),
+                "shear modulus", of(steel.shearModulus(), "Pa"),
+                "thermal expansion", of(steel.expansion(), "1/K"));
+    }
+
+    /** A cantilever under loads of every kind on parts of it, times a factor, and another case. */
+    private static Map<String, Quantity> allLoads(Inputs in) {
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", in.si("length"), 0, 0)
+                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
+                        .fix("A")
+                        .build();
+        double from = in.si("from");
+        double to = in.si("to");
+        List<Quantity> y = in.quantities("eccentricities");
+        List<Quantity> z = in.quantities("eccentricities across");
+        LoadCase first =
+                LoadCase.of(
+                        "a",
+                        new LineLoad(
+                                "m",
+                                from,
+                                to,
+                                vector(in, "load first"),
+                                vector(in, "load last"),
+                                LoadAxes.GLOBAL),
+                        new LineMoment(
+                                "m",
+                                from,
+                                to,
+                                vector(in, "moment first"),
+                                vector(in, "moment last"),
+                                LoadAxes.GLOBAL),
+                        new PointLoad(
+                                "m",
+                                in.si("place"),
+                                vector(in, "force"),
+                                vector(in, "moment"),
+                                LoadAxes.GLOBAL),
+                        new Tendon(
+                                "m",
+                                in.si("tendon"),
+                                y.get(0).si(),
+                                z.get(0).si(),
+                                y.get(1).si(),
+                                z.get(1).si(),
+                                y.get(2).si(),
+                                z.get(2).si()),
+                        new InitialForce("m", in.si("initial force")));
+        LoadCase second =
+                LoadCase.of("b", new NodalLoad("B", vector(in, "end force"), Vector.ZERO));
+        SectionForces forces =
+                Superposition.of(
+                                LinearAnalysis.of(model).solve(List.of(first, second)),
+                                new Combination(
+                                        "c",
+                                        Map.of("a", in.si("factor"), "b", in.si("other factor"))))
+                        .member("m")
+                        .at(in.si("position"));
+        Map<String, Quantity> results = new TreeMap<>();
+        results.put("axial", of(forces.axial(), "N"));
+        results.put("shear y", of(forces.shearY(), "N"));
+        results.put("shear z", of(forces.shearZ(), "N"));
+        results.put("torque", of(forces.torque(), "N·m"));
+        results.put("moment y", of(forces.momentY(), "N·m"));
+        results.put("moment z", of(forces.momentZ(), "N·m"));
+        return results;
+    }
+
+    /** A mast that carries mass along it, or at its head only. */
+    private static Map<String, Quantity> effectiveHeight(Inputs in) {
+        double height = in.si("height");
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", 0, 0, height)
+                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
+                        .fix("A")
+                        .build();
+        ModalAnalysis analysis = ModalAnalysis.of(model);
+        if (in.has("line mass")) {
+            analysis = analysis.divided(16).with(new LineMass("m", in.si("line mass")));
+        } else {
+            double rotary = in.si("rotary inertia");
+            analysis =
+                    analysis.divided(1)
+                            .with(
+                                    new NodalMass(
+                                            "B",
+                                            in.si("mass"),
+                                            new Vector(rotary, rotary, rotary)));
+        }
+        Motion axis = in.text("axis").equals("x") ? Motion.ALONG_X : Motion.ALONG_Y;
+        var modes = analysis.modes(2);
+        int mode = modes.get(0).effectiveMass(axis) > modes.get(1).effectiveMass(axis) ? 0 : 1;
+        return Map.of(
+                "effective height",
+                of(modes.effectiveHeight(mode, axis, new Vector(0, 0, -in.si("base"))), "m"));
+    }
+
+    /** A taut cable, cut to length after the node at its end has been drawn aside. */
+    private static Map<String, Quantity> fittedCable(Inputs in) {
+        double length = in.si("span");
+        double drawn = in.si("drawn by");
+        double spring = in.si("spring");
+        EndConnection along = new EndConnection(spring, 0, 0, 0, 0, 0);
+        Cable cable =
+                new Cable(in.si("unstressed length"), in.si("weight"), in.si("axial stiffness"));
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", length, 0, 0)
+                        .node("G", length + 1, 0, 0)
+                        .add(SpringLink.of("spring", "B", "G", along))
+                        .add(new CableMember("cable", "A", "B", cable))
+                        .fix("A")
+                        .fix("G")
+                        .hold("B", Motion.ALONG_Y, Motion.ALONG_Z)
+                        .hold("B", Motion.ABOUT_X, Motion.ABOUT_Y, Motion.ABOUT_Z)
+                        .build();
+        List<StageResult> results =
+                StageAnalysis.of(model)
+                        .run(
+                                List.of(
+                                        Stage.of(
+                                                "draw",
+                                                new StageAction.Install(
+                                                        List.of("spring"),
+                                                        StageAction.Fit.DESIGNED),
+                                                new StageAction.Apply(
+                                                        LoadCase.of(
+                                                                "F",
+                                                                NodalLoad.force(
+                                                                        "B",
+                                                                        spring * drawn,
+                                                                        0,
+                                                                        0)))),
+                                        Stage.of(
+                                                "fit",
+                                                new StageAction.Install(
+                                                        List.of("cable"),
+                                                        StageAction.Fit.FITTED))));
+        StageResult last = results.get(results.size() - 1);
+        return Map.of(
+                "tension", of(last.solution().member("cable").at(length / 2).axial(), "N"),
+                "unstressed length more than in the model",
+                        of(
+                                last.unstressedLengths().get("cable") - in.si("unstressed length"),
+                                "m"));
+    }
+
+    /** Springs put between two nodes that springs to the ground hold, after one has moved. */
+    private static Map<String, Quantity> fittedSprings(Inputs in) {
+        EndConnection left = new EndConnection(in.si("left"), 0, 0, in.si("left in torsion"), 0, 0);
+        EndConnection right =
+                new EndConnection(in.si("right"), 0, 0, in.si("right in torsion"), 0, 0);
+        EndConnection between =
+                new EndConnection(in.si("between"), 0, 0, in.si("between in torsion"), 0, 0);
+        FrameModel model =
+                FrameModel.builder()
+                        .node("G", 0, 0, 0)
+                        .node("A", 1, 0, 0)
+                        .node("B", 2, 0, 0)
+                        .node("H", 3, 0, 0)
+                        .add(SpringLink.of("left", "G", "A", left))
+                        .add(SpringLink.of("between", "A", "B", between))
+                        .add(SpringLink.of("right", "B", "H", right))
+                        .fix("G")
+                        .fix("H")
+                        .hold("A", Motion.ALONG_Y, Motion.ALONG_Z, Motion.ABOUT_Y, Motion.ABOUT_Z)
+                        .hold("B", Motion.ALONG_Y, Motion.ALONG_Z, Motion.ABOUT_Y, Motion.ABOUT_Z)
+                        .build();
+        StageAction first =
+                new StageAction.Install(List.of("left", "right"), StageAction.Fit.DESIGNED);
+        List<StageResult> results =
+                StageAnalysis.of(model)
+                        .run(
+                                List.of(
+                                        Stage.of(
+                                                "before",
+                                                first,
+                                                new StageAction.Apply(push(in, "first", "B"))),
+                                        Stage.of(
+                                                "after",
+                                                new StageAction.Install(
+                                                        List.of("between"), StageAction.Fit.FITTED),
+                                                new StageAction.Apply(push(in, "second", "A")))));
+        FrameSolution solution = results.get(1).solution();
+        Energy energy = solution.energy();
+        return Map.of(
+                "movement of the first", of(solution.movement("A").translation().x(), "m"),
+                "strain energy", of(energy.strain(), "J"),
+                "work", of(energy.work(), "J"));
+    }
+
+    private static LoadCase push(Inputs in, String name, String node) {
+        return LoadCase.of(
+                name,
+                new NodalLoad(
+                        node,
+                        new Vector(in.si(name + " force"), 0, 0),
+                        new Vector(in.si(name + " moment"), 0, 0)));
+    }
+}
