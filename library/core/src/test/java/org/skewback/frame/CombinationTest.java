@@ -95,6 +95,10 @@ class CombinationTest {
         Envelope.Governing other = envelope.smallest("tie3", 0, ForceComponent.SHEAR_Y);
         assertFalse(governing.cause().equals(other.cause()));
         Envelope twice = envelope.plus(2, envelope);
+        // The cause of the sum says with which factor the other envelope counts.
+        assertEquals(
+                governing.cause() + " + 2.0·" + governing.cause(),
+                twice.largest("tie3", 0, ForceComponent.SHEAR_Y).cause());
         assertEquals(
                 3 * governing.value(),
                 twice.largest("tie3", 0, ForceComponent.SHEAR_Y).value(),
