@@ -5,11 +5,13 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.skewback.cable.Cable;
 import org.skewback.frame.BeamColumn;
+import org.skewback.frame.BucklingAnalysis;
 import org.skewback.frame.CableMember;
 import org.skewback.frame.Combination;
 import org.skewback.frame.EndConnection;
 import org.skewback.frame.Energy;
 import org.skewback.frame.FrameModel;
+import org.skewback.frame.FrameModelBuilder;
 import org.skewback.frame.FrameSolution;
 import org.skewback.frame.InitialForce;
 import org.skewback.frame.LineLoad;
@@ -23,6 +25,7 @@ import org.skewback.frame.ModalAnalysis;
 import org.skewback.frame.Motion;
 import org.skewback.frame.NodalLoad;
 import org.skewback.frame.NodalMass;
+import org.skewback.frame.Orientation;
 import org.skewback.frame.PointLoad;
 import org.skewback.frame.SectionForces;
 import org.skewback.frame.SpringLink;
@@ -63,6 +66,8 @@ public final class FrameDetailChecks implements Subject {
         routines.put("Modes: effective height", FrameDetailChecks::effectiveHeight);
         routines.put("StageAnalysis: cable fitted", FrameDetailChecks::fittedCable);
         routines.put("StageAnalysis: springs fitted", FrameDetailChecks::fittedSprings);
+        routines.put("BucklingAnalysis: pressure on a part", FrameDetailChecks::pressure);
+        routines.put("BucklingAnalysis: force above a strip", FrameDetailChecks::above);
         return routines;
     }
 
@@ -282,5 +287,89 @@ public final class FrameDetailChecks implements Subject {
                         node,
                         new Vector(in.si(name + " force"), 0, 0),
                         new Vector(in.si(name + " moment"), 0, 0)));
+    }
+
+    /** A member soft along its axis, its ends on springs and kept from turning, pressed on a part. */
+    private static Map<String, Quantity> pressure(Inputs in) {
+        double length = in.si("length");
+        double inertia = in.si("second moment");
+        boolean sideways = in.text("axis").equals("y");
+        double other = sideways ? 1 : inertia;
+        Motion across = sideways ? Motion.ALONG_Y : Motion.ALONG_Z;
+        Material material = new Material("m", 2e8, 1e8, 0, 0);
+        FrameModelBuilder builder =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", length, 0, 0)
+                        .add(
+                                BeamColumn.of(
+                                        "m",
+                                        "A",
+                                        "B",
+                                        material,
+                                        Section.slender("s", in.si("area"), 1e3, other, inertia)))
+                        .hold("A", Motion.ALONG_X)
+                        .spring("A", across, in.si("spring at the start"))
+                        .spring("B", across, in.si("spring at the end"));
+        for (String end : List.of("A", "B")) {
+            builder.hold(end, Motion.ABOUT_Y);
+            if (sideways) {
+                builder.hold(end, Motion.ALONG_Z, Motion.ABOUT_X, Motion.ABOUT_Z);
+            }
+        }
+        FrameModel model = sideways ? builder.build() : builder.inPlane().build();
+        Vector direction = sideways ? Vector.Y : Vector.Z;
+        LoadCase loads =
+                LoadCase.of(
+                        "q",
+                        new LineLoad(
+                                "m",
+                                in.si("from"),
+                                in.si("to"),
+                                direction.times(in.si("first")),
+                                direction.times(in.si("last")),
+                                LoadAxes.LOCAL),
+                        NodalLoad.force("B", -in.si("thrust"), 0, 0));
+        double factor =
+                BucklingAnalysis.of(model)
+                        .divided((int) in.si("pieces"))
+                        .withFollowingPressure()
+                        .factors(loads, 1)
+                        .governing()
+                        .factor();
+        return Map.of("factor", of(factor, ""));
+    }
+
+    /** A narrow strip clamped at one end, a rigid arm at its other end, and a force on that. */
+    private static Map<String, Quantity> above(Inputs in) {
+        double weak = in.si("weak second moment");
+        double strong = 1e4 * weak;
+        boolean aside = in.text("strong axis").equals("z");
+        double length = in.si("length");
+        double arm = in.si("arm");
+        Section section =
+                Section.slender(
+                        "s",
+                        1,
+                        in.si("torsion constant"),
+                        aside ? weak : strong,
+                        aside ? strong : weak);
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", length, 0, arm)
+                        .add(
+                                BeamColumn.of("m", "A", "B", MATERIAL, section)
+                                        .oriented(new Orientation(aside ? Vector.Y : Vector.Z, 0))
+                                        .offset(Vector.ZERO, new Vector(0, 0, -arm)))
+                        .fix("A")
+                        .build();
+        double factor =
+                BucklingAnalysis.of(model)
+                        .divided(40)
+                        .factors(LoadCase.of("P", NodalLoad.force("B", 0, 0, -1)), 1)
+                        .governing()
+                        .factor();
+        return Map.of("force", of(factor, "N"));
     }
 }
