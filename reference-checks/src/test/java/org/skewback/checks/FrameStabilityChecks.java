@@ -504,21 +504,24 @@ public final class FrameStabilityChecks implements Subject {
         double e = in.si("young modulus");
         double g = in.si("shear modulus");
         double a = height * width;
+        double torsion = height * width * width * width / 3;
+        double strong = width * height * height * height / 12;
+        double weak = height * width * width * width / 12;
+        boolean aside = in.has("strong axis") && in.text("strong axis").equals("z");
         Section section =
-                Section.slender(
-                        "s",
-                        a,
-                        height * width * width * width / 3,
-                        width * height * height * height / 12,
-                        height * width * width * width / 12);
+                aside
+                        ? Section.slender("s", a, torsion, weak, strong)
+                        : Section.slender("s", a, torsion, strong, weak);
+        // The height of the strip lies in the plane of the legs.
+        Orientation turned = new Orientation(Vector.Y, aside ? 0 : Math.PI / 2);
         Material material = new Material("m", e, g, 0, 0);
         FrameModel model =
                 FrameModel.builder()
                         .node("A", 0, 0, 0)
                         .node("B", 0, 0, length)
                         .node("C", length, 0, length)
-                        .add(BeamColumn.of("ab", "A", "B", material, section))
-                        .add(BeamColumn.of("bc", "B", "C", material, section))
+                        .add(BeamColumn.of("ab", "A", "B", material, section).oriented(turned))
+                        .add(BeamColumn.of("bc", "B", "C", material, section).oriented(turned))
                         .fix("A")
                         .build();
         Vector force =
