@@ -8,8 +8,10 @@ import org.skewback.frame.BeamColumn;
 import org.skewback.frame.BucklingAnalysis;
 import org.skewback.frame.CableMember;
 import org.skewback.frame.Combination;
+import org.skewback.frame.Dislocation;
 import org.skewback.frame.EndConnection;
 import org.skewback.frame.Energy;
+import org.skewback.frame.ForceComponent;
 import org.skewback.frame.FrameModel;
 import org.skewback.frame.FrameModelBuilder;
 import org.skewback.frame.FrameSolution;
@@ -21,12 +23,15 @@ import org.skewback.frame.LinearAnalysis;
 import org.skewback.frame.LoadAxes;
 import org.skewback.frame.LoadCase;
 import org.skewback.frame.Material;
+import org.skewback.frame.MemberForces;
 import org.skewback.frame.ModalAnalysis;
 import org.skewback.frame.Motion;
+import org.skewback.frame.Movement;
 import org.skewback.frame.NodalLoad;
 import org.skewback.frame.NodalMass;
 import org.skewback.frame.Orientation;
 import org.skewback.frame.PointLoad;
+import org.skewback.frame.SecondOrderAnalysis;
 import org.skewback.frame.SectionForces;
 import org.skewback.frame.SpringLink;
 import org.skewback.frame.Stage;
@@ -68,6 +73,7 @@ public final class FrameDetailChecks implements Subject {
         routines.put("StageAnalysis: springs fitted", FrameDetailChecks::fittedSprings);
         routines.put("BucklingAnalysis: pressure on a part", FrameDetailChecks::pressure);
         routines.put("BucklingAnalysis: force above a strip", FrameDetailChecks::above);
+        routines.put("SecondOrderAnalysis: soft beam with gaps", FrameDetailChecks::soft);
         return routines;
     }
 
@@ -371,5 +377,91 @@ public final class FrameDetailChecks implements Subject {
                         .governing()
                         .factor();
         return Map.of("force", of(factor, "N"));
+    }
+
+    /** A simple beam soft in shear: loads on parts of it, gaps, a tendon and a thrust, in one plane. */
+    private static Map<String, Quantity> soft(Inputs in) {
+        double length = in.si("length");
+        boolean aside = in.text("axis").equals("y");
+        Vector across = aside ? Vector.Y : Vector.Z;
+        Vector about = aside ? Vector.Z : Vector.Y;
+        double shearArea = in.si("shear area");
+        Section section =
+                Section.of(
+                        "s",
+                        in.si("area"),
+                        shearArea,
+                        shearArea,
+                        1e-3,
+                        aside ? 1 : in.si("second moment"),
+                        aside ? in.si("second moment") : 1);
+        FrameModel model =
+                FrameModel.builder()
+                        .node("A", 0, 0, 0)
+                        .node("B", length, 0, 0)
+                        .add(BeamColumn.of("m", "A", "B", MATERIAL, section))
+                        .hold("A", Motion.ALONG_X, Motion.ALONG_Y, Motion.ALONG_Z, Motion.ABOUT_X)
+                        .hold("B", Motion.ALONG_Y, Motion.ALONG_Z)
+                        .build();
+        List<Quantity> load = in.quantities("load");
+        List<Quantity> moment = in.quantities("line moment");
+        List<Quantity> e = in.quantities("eccentricities");
+        double from = in.si("from");
+        double to = in.si("to");
+        LoadCase loads =
+                LoadCase.of(
+                        "q",
+                        new LineLoad(
+                                "m",
+                                from,
+                                to,
+                                across.times(load.get(0).si()),
+                                across.times(load.get(1).si()),
+                                LoadAxes.LOCAL),
+                        new LineMoment(
+                                "m",
+                                from,
+                                to,
+                                about.times(moment.get(0).si()),
+                                about.times(moment.get(1).si()),
+                                LoadAxes.LOCAL),
+                        new PointLoad(
+                                "m",
+                                in.si("place"),
+                                across.times(in.si("force")),
+                                about.times(in.si("moment")),
+                                LoadAxes.LOCAL),
+                        new Dislocation(
+                                "m",
+                                in.si("place of the slip"),
+                                aside ? ForceComponent.SHEAR_Y : ForceComponent.SHEAR_Z,
+                                in.si("slip")),
+                        new Dislocation(
+                                "m",
+                                in.si("place of the kink"),
+                                aside ? ForceComponent.MOMENT_Z : ForceComponent.MOMENT_Y,
+                                in.si("kink")),
+                        new Tendon(
+                                "m",
+                                in.si("tendon"),
+                                aside ? e.get(0).si() : 0,
+                                aside ? 0 : e.get(0).si(),
+                                aside ? e.get(1).si() : 0,
+                                aside ? 0 : e.get(1).si(),
+                                aside ? e.get(2).si() : 0,
+                                aside ? 0 : e.get(2).si()),
+                        NodalLoad.force("B", -in.si("thrust"), 0, 0));
+        FrameSolution solution = SecondOrderAnalysis.of(model).solve(loads);
+        MemberForces member = solution.member("m");
+        double position = in.si("position");
+        SectionForces forces = member.at(position);
+        Movement moved = member.movement(position);
+        return Map.of(
+                "displacement", of(moved.translation().dot(across), "m"),
+                "rotation", of(moved.rotation().dot(about), "rad"),
+                "moment", of(aside ? forces.momentZ() : forces.momentY(), "N·m"),
+                "shear", of(aside ? forces.shearY() : forces.shearZ(), "N"),
+                "strain energy", of(solution.energy().strain(), "J"),
+                "work", of(solution.energy().work(), "J"));
     }
 }

@@ -164,25 +164,26 @@ final class BentMember {
                                     from,
                                     part,
                                     load.isNothing() ? NOTHING : load.across(axis, from, to, part),
-                                    happens(load, from)));
+                                    happens(load, from, part.axial())));
                     from = to;
                 }
                 stretches.add(row);
             }
-            atEnd = happens(load, length);
+            atEnd = happens(load, length, spans[spans.length - 1].axial());
             free = new double[spans.length][];
             for (int i = 0; i < spans.length; i++) {
                 free[i] = array(march(i, REST, new ArrayList<>()));
             }
         }
 
-        /** Jumps of w, ψ, M and Q at a place. */
-        private double[] happens(ElementLoad load, double x) {
+        /** Jumps of w, ψ, M and Q at a place, where the axial force steps aside with a slip. */
+        private double[] happens(ElementLoad load, double x, double axial) {
             double[] jump = new double[4];
             double sense = axis == 1 ? 1 : -1;
             for (ElementLoad.Gap gap : load.gaps()) {
                 if (gap.at() == x && gap.component() == axis) {
                     jump[0] -= gap.amount();
+                    jump[2] -= axial * gap.amount();
                 } else if (gap.at() == x && gap.component() == 6 - axis) {
                     jump[1] += gap.amount();
                 }

@@ -100,4 +100,22 @@ final class StabilityState extends ElementState {
         }
         return sum;
     }
+
+    /**
+     * ∫ sᵀ e₀ dx as in the linear member, but that of a slip δ under an axial force is (Q − Nψ)δ: the
+     * moment steps by −Nδ there, and ∫ M²/B + V²/G + N w′² dx by parts leaves this much.
+     */
+    @Override
+    double imposedWork() {
+        double sum = super.imposedWork();
+        for (ElementLoad.Gap gap : load().gaps()) {
+            if (gap.component() == 1 || gap.component() == 2) {
+                BentSpan.Place place = (gap.component() == 1 ? y : z).at(gap.at(), false);
+                double[] s = resultant(gap.at(), false);
+                double slips = place.force() - s[0] * place.turn();
+                sum += (slips - s[gap.component()]) * gap.amount();
+            }
+        }
+        return sum;
+    }
 }
