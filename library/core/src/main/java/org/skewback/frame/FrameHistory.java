@@ -154,7 +154,10 @@ public final class FrameHistory {
     }
 
     /**
-     * Gives what the supports of a node exert on the structure.
+     * Gives what the supports of a node exert on the structure. Where all unknowns were stepped directly,
+     * the mass at the support itself, which goes with the ground, is in it. By modes it is not: modes
+     * leave the support at rest, so that its nodal mass and its share of the members that meet there
+     * are to be added, times the acceleration of the ground.
      *
      * @param node the node
      * @param motion direction of the force or axis of the moment

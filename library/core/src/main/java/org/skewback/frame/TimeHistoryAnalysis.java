@@ -86,7 +86,8 @@ public final class TimeHistoryAnalysis {
     }
 
     /**
-     * Runs a motion by modes, all supports shaken together; movements are against the ground.
+     * Runs a motion by modes, all supports shaken together; movements are against the ground. Reactions
+     * leave out the mass at the support itself, as {@link FrameHistory#reaction} says.
      *
      * @param count number of modes, 1 or more
      * @param motion the ground
@@ -98,7 +99,8 @@ public final class TimeHistoryAnalysis {
     }
 
     /**
-     * Runs a motion by modes, all supports shaken together; movements are against the ground.
+     * Runs a motion by modes, all supports shaken together; movements are against the ground. Reactions
+     * leave out the mass at the support itself, as {@link FrameHistory#reaction} says.
      *
      * @param count number of modes, 1 or more
      * @param motion the ground
@@ -315,7 +317,7 @@ public final class TimeHistoryAnalysis {
 
     /**
      * Runs a motion directly on all unknowns, all supports shaken together; movements are against the
-     * ground. Takes no bearings and stops.
+     * ground. Reactions hold the mass at the support itself. Takes no bearings and stops.
      *
      * @param motion the ground
      * @param scheme Newmark's method or that of Hilber, Hughes and Taylor

@@ -101,6 +101,50 @@ class TimeHistoryAnalysisTest {
         assertEquals(1500, direct.size());
     }
 
+    /** Two masses on a mast without mass: F = m a of the lower, which goes with the ground. */
+    @Test
+    void onlyDirectSteppingCountsTheMassAtTheSupport() {
+        double step = 0.001;
+        double[] shaking = record(400, step, 3, 15);
+        GroundMotion motion = GroundMotion.along(step, Motion.ALONG_X, shaking);
+        double foot = 7e3;
+        FrameModel mast =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("F", 0, 0, 0)
+                        .node("H", 0, 0, 8)
+                        .add(
+                                BeamColumn.of(
+                                        "mast",
+                                        "F",
+                                        "H",
+                                        new Material("m", 200e9, 80e9, 0, 0),
+                                        SECTION))
+                        .fix("F")
+                        .build();
+        TimeHistoryAnalysis analysis =
+                TimeHistoryAnalysis.of(
+                                ModalAnalysis.of(mast)
+                                        .divided(1)
+                                        .with(NodalMass.of("H", 5e3), NodalMass.of("F", foot)))
+                        .damped(0);
+        double[] byModes = analysis.modal(2, motion).reaction("F", Motion.ALONG_X);
+        double[] directly =
+                analysis.direct(
+                                motion,
+                                TimeScheme.averageAcceleration(),
+                                new RayleighDamping(0, 10, 100),
+                                Monitor.quiet())
+                        .reaction("F", Motion.ALONG_X);
+        double largest = Arrays.stream(directly).map(Math::abs).max().orElseThrow();
+        double[] sum = new double[byModes.length];
+        for (int n = 0; n < sum.length; n++) {
+            sum[n] = byModes[n] + foot * shaking[n];
+        }
+        assertArrayEquals(directly, sum, 1e-3 * largest);
+        assertTrue(foot * Arrays.stream(shaking).max().orElseThrow() > 0.1 * largest);
+    }
+
     @Test
     void inertiaDoesNotJumpWhereAMemberIsDivided() {
         double step = 0.01;
