@@ -33,6 +33,8 @@ import org.skewback.frame.Orientation;
 import org.skewback.frame.PointLoad;
 import org.skewback.frame.SecondOrderAnalysis;
 import org.skewback.frame.SectionForces;
+import org.skewback.frame.SectionProfile;
+import org.skewback.frame.SelfWeight;
 import org.skewback.frame.SpringLink;
 import org.skewback.frame.Stage;
 import org.skewback.frame.StageAction;
@@ -42,6 +44,7 @@ import org.skewback.frame.Superposition;
 import org.skewback.frame.Tendon;
 import org.skewback.frame.Vector;
 import org.skewback.quantity.Quantity;
+import org.skewback.steel.Rectangle;
 import org.skewback.steel.Section;
 
 /** Checks of sums of loads, of what is fitted between moved nodes, and of parts of members. */
@@ -74,6 +77,7 @@ public final class FrameDetailChecks implements Subject {
         routines.put("BucklingAnalysis: pressure on a part", FrameDetailChecks::pressure);
         routines.put("BucklingAnalysis: force above a strip", FrameDetailChecks::above);
         routines.put("SecondOrderAnalysis: soft beam with gaps", FrameDetailChecks::soft);
+        routines.put("SelfWeight: heavy taper", FrameDetailChecks::heavyTaper);
         return routines;
     }
 
@@ -463,5 +467,46 @@ public final class FrameDetailChecks implements Subject {
                 "shear", of(aside ? forces.shearY() : forces.shearZ(), "N"),
                 "strain energy", of(solution.energy().strain(), "J"),
                 "work", of(solution.energy().work(), "J"));
+    }
+
+    /** A simple beam that tapers in width and height, under its own weight. */
+    private static Map<String, Quantity> heavyTaper(Inputs in) {
+        double length = in.si("length");
+        List<Quantity> start = in.quantities("start");
+        List<Quantity> end = in.quantities("end");
+        Material material = new Material("m", 3e10, 1.2e10, in.si("density"), 0);
+        FrameModel model =
+                FrameModel.builder()
+                        .inPlane()
+                        .node("A", 0, 0, 0)
+                        .node("B", length, 0, 0)
+                        .add(
+                                BeamColumn.of(
+                                        "m",
+                                        "A",
+                                        "B",
+                                        material,
+                                        SectionProfile.tapered(
+                                                new Rectangle(start.get(0).si(), start.get(1).si())
+                                                        .section("start"),
+                                                new Rectangle(end.get(0).si(), end.get(1).si())
+                                                        .section("end"))))
+                        .hold("A", Motion.ALONG_X, Motion.ALONG_Z)
+                        .hold("B", Motion.ALONG_Z)
+                        .build();
+        LoadCase weight =
+                LoadCase.of("G", new SelfWeight(new Vector(0, 0, -in.si("gravity")), List.of()));
+        FrameSolution solution =
+                in.text("analysis").equals("linear")
+                        ? LinearAnalysis.of(model).solve(weight)
+                        : SecondOrderAnalysis.of(model).divided(400).solve(weight);
+        SectionForces forces = solution.member("m").at(in.si("position"));
+        return Map.of(
+                "moment", of(forces.momentY(), "N·m"),
+                "shear", of(forces.shearZ(), "N"),
+                "displacement",
+                        of(
+                                solution.member("m").movement(in.si("position")).translation().z(),
+                                "m"));
     }
 }
