@@ -581,6 +581,11 @@ public final class NumericChecks implements Subject {
         int steps = whole(in, "steps");
         boolean circle = in.text("path").equals("circle");
         SlidingBearing bearing = new SlidingBearing(in.si("friction"), in.si("stick stiffness"), 0);
+        if (in.text("path").equals("corner")) {
+            return Map.of(
+                    "energy after the corner",
+                    Quantity.of(afterCorner(bearing, amplitude, steps), "J"));
+        }
         double[] state = new double[2];
         double[] next = new double[2];
         double[] mean = new double[2];
@@ -602,5 +607,22 @@ public final class NumericChecks implements Subject {
             from = to;
         }
         return Map.of("energy of a cycle", Quantity.of(work, "J"));
+    }
+
+    /** Slides along x, then as far along y, and gives the work of the second way. */
+    private static double afterCorner(SlidingBearing bearing, double way, int steps) {
+        double[] state = new double[2];
+        double[] mean = new double[2];
+        double[] from = new double[2];
+        double work = 0;
+        for (int n = 1; n <= 2 * steps; n++) {
+            double[] to = {way * Math.min(n, steps) / steps, way * Math.max(0, n - steps) / steps};
+            double[] next = new double[2];
+            bearing.follow(state, 0, from, to, 0, next, mean);
+            work -= mean[1] * (to[1] - from[1]);
+            state = next;
+            from = to;
+        }
+        return work;
     }
 }
