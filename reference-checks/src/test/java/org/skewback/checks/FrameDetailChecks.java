@@ -466,7 +466,12 @@ public final class FrameDetailChecks implements Subject {
                 "moment", of(aside ? forces.momentZ() : forces.momentY(), "N·m"),
                 "shear", of(aside ? forces.shearY() : forces.shearZ(), "N"),
                 "strain energy", of(solution.energy().strain(), "J"),
-                "work", of(solution.energy().work(), "J"));
+                "work", of(solution.energy().work(), "J"),
+                "moment left open over force times length",
+                        of(
+                                solution.equilibrium().moment().length()
+                                        / (Math.abs(in.si("force")) * length),
+                                ""));
     }
 
     /** A simple beam that tapers in width and height, under its own weight. */
