@@ -85,11 +85,6 @@ public final class FrameDetailChecks implements Subject {
         return Quantity.of(value, unit);
     }
 
-    private static Vector vector(Inputs in, String name) {
-        List<Quantity> three = in.quantities(name);
-        return new Vector(three.get(0).si(), three.get(1).si(), three.get(2).si());
-    }
-
     private static Map<String, Quantity> steel(Inputs in) {
         Material steel = Material.steel();
         return Map.of(
@@ -101,12 +96,9 @@ public final class FrameDetailChecks implements Subject {
     /** A cantilever under loads of every kind on parts of it, times a factor, and another case. */
     private static Map<String, Quantity> allLoads(Inputs in) {
         FrameModel model =
-                FrameModel.builder()
-                        .node("A", 0, 0, 0)
-                        .node("B", in.si("length"), 0, 0)
-                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
-                        .fix("A")
-                        .build();
+                InSpace.cantilever(
+                        new Vector(in.si("length"), 0, 0),
+                        BeamColumn.of("m", "A", "B", MATERIAL, SECTION));
         double from = in.si("from");
         double to = in.si("to");
         List<Quantity> y = in.quantities("eccentricities");
@@ -118,21 +110,21 @@ public final class FrameDetailChecks implements Subject {
                                 "m",
                                 from,
                                 to,
-                                vector(in, "load first"),
-                                vector(in, "load last"),
+                                InSpace.vector(in, "load first"),
+                                InSpace.vector(in, "load last"),
                                 LoadAxes.GLOBAL),
                         new LineMoment(
                                 "m",
                                 from,
                                 to,
-                                vector(in, "moment first"),
-                                vector(in, "moment last"),
+                                InSpace.vector(in, "moment first"),
+                                InSpace.vector(in, "moment last"),
                                 LoadAxes.GLOBAL),
                         new PointLoad(
                                 "m",
                                 in.si("place"),
-                                vector(in, "force"),
-                                vector(in, "moment"),
+                                InSpace.vector(in, "force"),
+                                InSpace.vector(in, "moment"),
                                 LoadAxes.GLOBAL),
                         new Tendon(
                                 "m",
@@ -145,7 +137,7 @@ public final class FrameDetailChecks implements Subject {
                                 z.get(2).si()),
                         new InitialForce("m", in.si("initial force")));
         LoadCase second =
-                LoadCase.of("b", new NodalLoad("B", vector(in, "end force"), Vector.ZERO));
+                LoadCase.of("b", new NodalLoad("B", InSpace.vector(in, "end force"), Vector.ZERO));
         SectionForces forces =
                 Superposition.of(
                                 LinearAnalysis.of(model).solve(List.of(first, second)),
@@ -155,12 +147,7 @@ public final class FrameDetailChecks implements Subject {
                         .member("m")
                         .at(in.si("position"));
         Map<String, Quantity> results = new TreeMap<>();
-        results.put("axial", of(forces.axial(), "N"));
-        results.put("shear y", of(forces.shearY(), "N"));
-        results.put("shear z", of(forces.shearZ(), "N"));
-        results.put("torque", of(forces.torque(), "N·m"));
-        results.put("moment y", of(forces.momentY(), "N·m"));
-        results.put("moment z", of(forces.momentZ(), "N·m"));
+        InSpace.putAll(results, "", forces);
         return results;
     }
 

@@ -40,7 +40,6 @@ import org.skewback.frame.RayleighDamping;
 import org.skewback.frame.Reaction;
 import org.skewback.frame.Response;
 import org.skewback.frame.SecondOrderAnalysis;
-import org.skewback.frame.SectionForces;
 import org.skewback.frame.SectionProfile;
 import org.skewback.frame.SpectrumAnalysis;
 import org.skewback.frame.SpectrumResponse;
@@ -110,15 +109,6 @@ public final class FrameDirectionChecks implements Subject {
         };
     }
 
-    private static void putAll(Map<String, Quantity> results, String where, SectionForces forces) {
-        results.put(where + "axial", of(forces.axial(), "N"));
-        results.put(where + "shear y", of(forces.shearY(), "N"));
-        results.put(where + "shear z", of(forces.shearZ(), "N"));
-        results.put(where + "torque", of(forces.torque(), "N·m"));
-        results.put(where + "moment y", of(forces.momentY(), "N·m"));
-        results.put(where + "moment z", of(forces.momentZ(), "N·m"));
-    }
-
     private static void putAll(
             Map<String, Quantity> results, String what, Vector vector, String unit) {
         results.put(what + "x", of(vector.x(), unit));
@@ -143,21 +133,15 @@ public final class FrameDirectionChecks implements Subject {
     }
 
     private static Map<String, Quantity> cantilever(Inputs in) {
-        Vector end = vector(in, "end");
-        FrameModel model =
-                FrameModel.builder()
-                        .node("A", 0, 0, 0)
-                        .node("B", end.x(), end.y(), end.z())
-                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
-                        .fix("A")
-                        .build();
+        Vector end = InSpace.vector(in, "end");
+        FrameModel model = InSpace.cantilever(end, BeamColumn.of("m", "A", "B", MATERIAL, SECTION));
         Modes modes =
                 ModalAnalysis.of(model).divided(4).with(NodalMass.of("B", in.si("mass"))).modes(3);
         Motion axis = axis(in);
         SpectrumResponse response = response(modes, axis, in.si("spectral acceleration"));
         double position = in.si("position");
         Map<String, Quantity> results = new TreeMap<>();
-        putAll(results, "", response.modalForces(along(modes, axis), axis, "m", position));
+        InSpace.putAll(results, "", response.modalForces(along(modes, axis), axis, "m", position));
         Movement moved = response.movement("m", position);
         putAll(results, "displacement ", moved.translation(), "m");
         putAll(results, "rotation ", moved.rotation(), "rad");
@@ -182,8 +166,8 @@ public final class FrameDirectionChecks implements Subject {
         int mode = along(modes, axis);
         Map<String, Quantity> results = new TreeMap<>();
         double position = in.si("position");
-        putAll(results, "first, ", response.modalForces(mode, axis, "ab", position));
-        putAll(results, "second, ", response.modalForces(mode, axis, "bc", position));
+        InSpace.putAll(results, "first, ", response.modalForces(mode, axis, "ab", position));
+        InSpace.putAll(results, "second, ", response.modalForces(mode, axis, "bc", position));
         putAll(results, "turn of the first, ", response.movement("ab", position).rotation(), "rad");
         results.put(
                 "largest moment y of the first",
@@ -307,22 +291,17 @@ public final class FrameDirectionChecks implements Subject {
         MemberForces forces =
                 LinearAnalysis.of(builder.build()).solve(LoadCase.of("P", tendon)).member("m");
         Map<String, Quantity> results = new TreeMap<>();
-        putAll(results, "start ", forces.start());
-        putAll(results, "middle ", forces.at(length / 2));
-        putAll(results, "end ", forces.end());
+        InSpace.putAll(results, "start ", forces.start());
+        InSpace.putAll(results, "middle ", forces.at(length / 2));
+        InSpace.putAll(results, "end ", forces.end());
         putAll(results, "middle displacement ", forces.movement(length / 2).translation(), "m");
         return results;
     }
 
-    private static Vector vector(Inputs in, String name) {
-        List<Quantity> three = in.quantities(name);
-        return new Vector(three.get(0).si(), three.get(1).si(), three.get(2).si());
-    }
-
     /** A cantilever along x between rigid arms that lie along no axis, loaded at the node beyond. */
     private static Map<String, Quantity> arms(Inputs in) {
-        Vector startArm = vector(in, "start arm");
-        Vector endArm = vector(in, "end arm");
+        Vector startArm = InSpace.vector(in, "start arm");
+        Vector endArm = InSpace.vector(in, "end arm");
         Vector end = startArm.plus(Vector.X.times(in.si("length"))).minus(endArm);
         FrameModel model =
                 FrameModel.builder()
@@ -339,9 +318,11 @@ public final class FrameDirectionChecks implements Subject {
                                 LoadCase.of(
                                         "P",
                                         new NodalLoad(
-                                                "B", vector(in, "force"), vector(in, "moment"))));
+                                                "B",
+                                                InSpace.vector(in, "force"),
+                                                InSpace.vector(in, "moment"))));
         Map<String, Quantity> results = new TreeMap<>();
-        putAll(results, "start ", solution.member("m").start());
+        InSpace.putAll(results, "start ", solution.member("m").start());
         Movement moved = solution.movement("B");
         Reaction reaction = solution.reaction("A");
         putAll(results, "displacement ", moved.translation(), "m");
@@ -352,14 +333,8 @@ public final class FrameDirectionChecks implements Subject {
 
     /** A cantilever along no axis under a line load and a line moment on parts of it. */
     private static Map<String, Quantity> lineLoads(Inputs in) {
-        Vector end = vector(in, "end");
-        FrameModel model =
-                FrameModel.builder()
-                        .node("A", 0, 0, 0)
-                        .node("B", end.x(), end.y(), end.z())
-                        .add(BeamColumn.of("m", "A", "B", MATERIAL, SECTION))
-                        .fix("A")
-                        .build();
+        Vector end = InSpace.vector(in, "end");
+        FrameModel model = InSpace.cantilever(end, BeamColumn.of("m", "A", "B", MATERIAL, SECTION));
         LoadAxes axes =
                 switch (in.text("axes")) {
                     case "global" -> LoadAxes.GLOBAL;
@@ -371,8 +346,8 @@ public final class FrameDirectionChecks implements Subject {
                 };
         double from = in.si("from");
         double to = in.si("to");
-        Vector first = vector(in, "first");
-        Vector last = vector(in, "last");
+        Vector first = InSpace.vector(in, "first");
+        Vector last = InSpace.vector(in, "last");
         Load load =
                 in.text("kind").equals("moment")
                         ? new LineMoment("m", from, to, first, last, axes)
@@ -425,14 +400,10 @@ public final class FrameDirectionChecks implements Subject {
     private static FrameModel headed(Inputs in) {
         double length = in.si("length");
         double head = in.si("head");
-        return FrameModel.builder()
-                .node("A", 0, 0, 0)
-                .node("B", 0, 0, length + head)
-                .add(
-                        BeamColumn.of("m", "A", "B", MATERIAL, SECTION)
-                                .offset(Vector.ZERO, new Vector(0, 0, -head)))
-                .fix("A")
-                .build();
+        return InSpace.cantilever(
+                new Vector(0, 0, length + head),
+                BeamColumn.of("m", "A", "B", MATERIAL, SECTION)
+                        .offset(Vector.ZERO, new Vector(0, 0, -head)));
     }
 
     private static Map<String, Quantity> headBuckles(Inputs in) {
@@ -451,7 +422,9 @@ public final class FrameDirectionChecks implements Subject {
                 SecondOrderAnalysis.of(headed(in))
                         .solve(
                                 LoadCase.of(
-                                        "P", new NodalLoad("B", vector(in, "force"), Vector.ZERO)));
+                                        "P",
+                                        new NodalLoad(
+                                                "B", InSpace.vector(in, "force"), Vector.ZERO)));
         Map<String, Quantity> results = new TreeMap<>();
         putAll(results, "displacement ", solution.movement("B").translation(), "m");
         putAll(results, "rotation ", solution.movement("B").rotation(), "rad");
@@ -490,28 +463,25 @@ public final class FrameDirectionChecks implements Subject {
                                         NodalLoad.force("B", -in.si("thrust"), 0, 0)));
         Map<String, Quantity> results = new TreeMap<>();
         MemberForces forces = solution.member("m");
-        putAll(results, "middle ", forces.at(length / 2));
+        InSpace.putAll(results, "middle ", forces.at(length / 2));
         putAll(results, "middle displacement ", forces.movement(length / 2).translation(), "m");
         return results;
     }
 
     private static Map<String, Quantity> rolled(Inputs in) {
         FrameModel model =
-                FrameModel.builder()
-                        .node("A", 0, 0, 0)
-                        .node("B", in.si("length"), 0, 0)
-                        .add(
-                                BeamColumn.of("m", "A", "B", MATERIAL, SECTION)
-                                        .oriented(new Orientation(Vector.Z, in.si("roll"))))
-                        .fix("A")
-                        .build();
-        Vector moment = vector(in, "moment");
+                InSpace.cantilever(
+                        new Vector(in.si("length"), 0, 0),
+                        BeamColumn.of("m", "A", "B", MATERIAL, SECTION)
+                                .oriented(new Orientation(Vector.Z, in.si("roll"))));
+        Vector moment = InSpace.vector(in, "moment");
         FrameSolution solution =
                 LinearAnalysis.of(model)
                         .solve(
                                 LoadCase.of(
                                         "P",
-                                        new NodalLoad("B", vector(in, "force"), Vector.ZERO),
+                                        new NodalLoad(
+                                                "B", InSpace.vector(in, "force"), Vector.ZERO),
                                         NodalLoad.moment("B", moment.x(), moment.y(), moment.z())));
         Map<String, Quantity> results = new TreeMap<>();
         putAll(results, "displacement ", solution.movement("B").translation(), "m");
@@ -677,12 +647,9 @@ public final class FrameDirectionChecks implements Subject {
                         in.si("second moment y"),
                         in.si("second moment z"));
         FrameModel model =
-                FrameModel.builder()
-                        .node("A", 0, 0, 0)
-                        .node("B", 0, 0, in.si("length"))
-                        .add(BeamColumn.of("m", "A", "B", MATERIAL, section))
-                        .fix("A")
-                        .build();
+                InSpace.cantilever(
+                        new Vector(0, 0, in.si("length")),
+                        BeamColumn.of("m", "A", "B", MATERIAL, section));
         return Map.of(
                 "force",
                 of(

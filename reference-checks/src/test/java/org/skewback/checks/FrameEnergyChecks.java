@@ -72,11 +72,6 @@ public final class FrameEnergyChecks implements Subject {
         return routines;
     }
 
-    private static Vector vector(Inputs in, String name) {
-        List<Quantity> v = in.quantities(name);
-        return new Vector(v.get(0).si(), v.get(1).si(), v.get(2).si());
-    }
-
     /** A cantilever along x with EI_y = 80, EI_z = 40, GJ = 24 MN·m² and EA = 4 GN. */
     private static FrameModel cantilever(double length) {
         Material material = new Material("m", 2e11, 8e10, 0, 0);
@@ -93,13 +88,14 @@ public final class FrameEnergyChecks implements Subject {
         LoadCase loads =
                 LoadCase.of(
                         "P",
-                        new NodalLoad("B", vector(in, "force"), vector(in, "moment")),
-                        new NodalLoad("A", vector(in, "force on the support"), Vector.ZERO),
+                        new NodalLoad(
+                                "B", InSpace.vector(in, "force"), InSpace.vector(in, "moment")),
+                        new NodalLoad("A", InSpace.vector(in, "force on the support"), Vector.ZERO),
                         new PointLoad(
                                 "m",
                                 in.si("place"),
-                                vector(in, "force on the member"),
-                                vector(in, "moment on the member"),
+                                InSpace.vector(in, "force on the member"),
+                                InSpace.vector(in, "moment on the member"),
                                 LoadAxes.GLOBAL));
         FrameSolution solution = LinearAnalysis.of(cantilever(in.si("length"))).solve(loads);
         double section = in.si("section");
@@ -124,7 +120,10 @@ public final class FrameEnergyChecks implements Subject {
     /** So little load that statics of the undeformed cantilever hold. */
     private static Map<String, Quantity> far(Inputs in) {
         LoadCase loads =
-                LoadCase.of("P", new NodalLoad("B", vector(in, "force"), vector(in, "moment")));
+                LoadCase.of(
+                        "P",
+                        new NodalLoad(
+                                "B", InSpace.vector(in, "force"), InSpace.vector(in, "moment")));
         List<LargeState> path =
                 LargeDisplacementAnalysis.of(cantilever(in.si("length"))).divided(4).load(loads, 1);
         LargeState state = path.get(path.size() - 1);
@@ -141,7 +140,9 @@ public final class FrameEnergyChecks implements Subject {
                 SecondOrderAnalysis.of(cantilever(length))
                         .solve(
                                 LoadCase.of(
-                                        "P", new NodalLoad("B", vector(in, "force"), Vector.ZERO)));
+                                        "P",
+                                        new NodalLoad(
+                                                "B", InSpace.vector(in, "force"), Vector.ZERO)));
         Map<String, Quantity> results = new TreeMap<>();
         String place = in.text("place");
         put(
