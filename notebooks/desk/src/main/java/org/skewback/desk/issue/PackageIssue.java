@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -359,12 +358,7 @@ public final class PackageIssue {
         for (PackageRenderer renderer : renderers) {
             forms.add(() -> render(renderer, run, staging));
         }
-        new ParallelRun(atOnce)
-                .run(
-                        forms,
-                        Collections.nCopies(forms.size(), Set.of()),
-                        Collections.nCopies(forms.size(), 1),
-                        () -> {});
+        new ParallelRun(atOnce).run(forms);
         try {
             save(
                     staging.resolve(Manifest.FILE),

@@ -1,6 +1,7 @@
 package org.skewback.desk.issue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -30,6 +31,17 @@ final class ParallelRun {
     /** Ends whatever runs, from another thread. */
     interface End {
         void now();
+    }
+
+    /**
+     * Does pieces of work that need nothing of each other and come to their end by themselves.
+     *
+     * @param work the pieces
+     * @throws Problem the first of the pieces' problems
+     */
+    void run(List<Work> work) throws Problem {
+        int pieces = work.size();
+        run(work, Collections.nCopies(pieces, Set.of()), Collections.nCopies(pieces, 1), () -> {});
     }
 
     /**
