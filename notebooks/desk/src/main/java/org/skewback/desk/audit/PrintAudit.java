@@ -144,12 +144,8 @@ final class PrintAudit {
             String name = titles.getOrDefault(mismatch.owner(), "around the blocks");
             String words =
                     name + " " + TextDifference.of(mismatch.expected(), mismatch.found()).inWords();
-            if (!sameProgram
-                    && TextDifference.isOfWordsOnly(mismatch.expected(), mismatch.found())) {
-                findings.cannotTell(
-                        Subject.PAGES,
-                        PLACE,
-                        words + "; it was made by another version of the program");
+            if (TextDifference.isOfWordsOnly(mismatch.expected(), mismatch.found())) {
+                tellOfWords(words);
             } else {
                 findings.differs(Subject.PAGES, PLACE, words);
             }
@@ -161,14 +157,7 @@ final class PrintAudit {
 
     /** Tells whether each page says at its head and foot of which issue it is, and which page. */
     private boolean auditMargins(PackageInfo info, List<String> margins) {
-        String issue =
-                info.number()
-                        + " · revision "
-                        + info.revision()
-                        + " · "
-                        + info.status()
-                        + info.title()
-                        + info.date();
+        String issue = PdfPackage.identity(info) + info.title() + info.date();
         int told = 0;
         for (int i = 0; i < margins.size() && told < MOST_TOLD; i++) {
             String wanted = issue + "page " + (i + 1) + " of " + margins.size();
@@ -184,16 +173,21 @@ final class PrintAudit {
                             + "\", the manifest gives \""
                             + wanted
                             + "\"";
-            if (sameProgram) {
-                findings.differs(Subject.PAGES, PLACE, words);
-            } else {
-                findings.cannotTell(
-                        Subject.PAGES,
-                        PLACE,
-                        words + "; it was made by another version of the program");
-            }
+            tellOfWords(words);
         }
         return told == 0;
+    }
+
+    /** Tells of words that are others than this version would write, which another may have written. */
+    private void tellOfWords(String words) {
+        if (sameProgram) {
+            findings.differs(Subject.PAGES, PLACE, words);
+        } else {
+            findings.cannotTell(
+                    Subject.PAGES,
+                    PLACE,
+                    words + "; it was made by another version of the program");
+        }
     }
 
     /** Lines break anywhere in a margin, and fonts have letters joined that are two in the text. */
@@ -205,15 +199,7 @@ final class PrintAudit {
     private boolean auditBookmarks(List<String> wanted, List<Bookmark> bookmarks) {
         List<String> names = bookmarks.stream().map(Bookmark::name).toList();
         if (!names.equals(wanted)) {
-            String words = "has the bookmarks " + names + ", the records give " + wanted;
-            if (sameProgram) {
-                findings.differs(Subject.PAGES, PLACE, words);
-            } else {
-                findings.cannotTell(
-                        Subject.PAGES,
-                        PLACE,
-                        words + "; it was made by another version of the program");
-            }
+            tellOfWords("has the bookmarks " + names + ", the records give " + wanted);
             return false;
         }
         boolean lead = true;

@@ -142,6 +142,16 @@ public final class PdfPackage implements PackageRenderer {
         return PrintMedium.anchor(slug, block);
     }
 
+    /**
+     * Gives what stands at the head of each printed page besides the title.
+     *
+     * @param info what the package says of itself
+     * @return number, revision and status
+     */
+    public static String identity(PackageInfo info) {
+        return info.number() + " · revision " + info.revision() + " · " + info.status();
+    }
+
     private static String text(RunPackage run) {
         return new PrintedBook(ReadPackage.of(run), Drawing.DONE).page();
     }

@@ -114,10 +114,11 @@ final class PrintedBook {
     }
 
     private String running() {
-        String identity = info.number() + " · revision " + info.revision() + " · " + info.status();
         return "@page{size:A4;margin:24mm 20mm 22mm 22mm;"
                 + marginBox(
-                        "top-left", "vertical-align:bottom;padding-bottom:5mm", quoted(identity))
+                        "top-left",
+                        "vertical-align:bottom;padding-bottom:5mm",
+                        quoted(PdfPackage.identity(info)))
                 + marginBox(
                         "top-right",
                         "vertical-align:bottom;padding-bottom:5mm;text-align:right",
