@@ -142,22 +142,11 @@ class RoutineReevaluationTest {
     @Test
     void aRoutineThatRefusesItsInputsNowDiffersAndRunsOnce() {
         FlatGraph graph = funicular();
-        int[] runs = {0};
-        Routine<FunicularRoutine.Input, FunicularRoutine.Output> refusing =
-                new Routine<>() {
-                    @Override
-                    public String name() {
-                        return "form.funicular";
-                    }
-
-                    @Override
-                    public int edition() {
-                        return 1;
-                    }
-
+        Counted refusing =
+                new Counted(0) {
                     @Override
                     public FunicularRoutine.Output run(FunicularRoutine.Input input, Stop stop) {
-                        runs[0]++;
+                        runs++;
                         throw new IllegalArgumentException("not today");
                     }
                 };
@@ -166,7 +155,7 @@ class RoutineReevaluationTest {
         assertEquals(
                 "the routine gives no result: not today",
                 again.all(Outcome.DIFFERS).get(0).reason());
-        assertEquals(1, runs[0]);
+        assertEquals(1, refusing.runs);
         assertEquals(1, again.count(Outcome.CANNOT_TELL));
     }
 
@@ -215,11 +204,11 @@ class RoutineReevaluationTest {
     }
 
     /** Counts how often a routine runs, and is broken off as often as is said. */
-    private static final class Counted
+    private static class Counted
             implements Routine<FunicularRoutine.Input, FunicularRoutine.Output> {
 
         private int breaks;
-        private int runs;
+        int runs;
 
         Counted(int breaks) {
             this.breaks = breaks;
