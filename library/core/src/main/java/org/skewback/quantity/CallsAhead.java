@@ -52,7 +52,7 @@ public final class CallsAhead {
      * @throws IllegalArgumentException when it is no graph, see {@link FlatGraph#restore}
      */
     public static CallsAhead of(FlatGraph graph) {
-        return of(graph, Reevaluation.installed());
+        return of(graph, Routines.installed());
     }
 
     /**

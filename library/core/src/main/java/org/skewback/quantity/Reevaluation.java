@@ -3,7 +3,6 @@ package org.skewback.quantity;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.ServiceLoader;
 
 /**
  * What came of calculating every node of a recorded graph again.
@@ -87,15 +86,7 @@ public record Reevaluation(List<Finding> findings) {
      * @throws IllegalArgumentException when it is no graph, see {@link FlatGraph#restore}
      */
     public static Reevaluation of(FlatGraph graph) {
-        return of(graph, installed());
-    }
-
-    static List<Routine<?, ?>> installed() {
-        List<Routine<?, ?>> installed = new ArrayList<>();
-        for (Routine<?, ?> routine : ServiceLoader.load(Routine.class)) {
-            installed.add(routine);
-        }
-        return installed;
+        return of(graph, Routines.installed());
     }
 
     /**
